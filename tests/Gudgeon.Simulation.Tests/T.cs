@@ -1,0 +1,1 @@
+namespace Gudgeon.Simulation.Tests; public class T { [Fact] public void A() => Assert.Equal(2, 1+1); }
