@@ -1,1 +1,5 @@
-return 0;
+using System.Text;
+using Gudgeon.Cli;
+
+Console.OutputEncoding = Encoding.UTF8;
+return App.Run(args);

@@ -1,0 +1,63 @@
+using System.Globalization;
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Book.Values;
+
+/// <summary>How numbers are printed for people.</summary>
+public static class Figures
+{
+    private static readonly Dictionary<string, string> Imperial = new(StringComparer.Ordinal)
+    {
+        ["mm"] = "in",
+        ["m"] = "ft",
+        ["mm²"] = "in²",
+        ["cm³"] = "in³",
+        ["N"] = "lbf",
+        ["kN"] = "lbf",
+        ["N/mm"] = "lbf/in",
+        ["N·m"] = "lbf·ft",
+        ["bar"] = "psi",
+        ["MPa"] = "psi",
+        ["GPa"] = "Mpsi",
+        ["kPa"] = "psi",
+        ["kW"] = "hp",
+        ["kg"] = "lb",
+        ["g/s"] = "lb/min",
+        ["kg/s"] = "lb/min",
+        ["m/s"] = "ft/s",
+        ["km/h"] = "mph",
+        ["°C"] = "°F",
+    };
+
+    /// <summary>Five significant digits, no exponent where a person would not write one.</summary>
+    public static string Number(double value, int digits = 5)
+    {
+        if (value == 0 || !double.IsFinite(value))
+        {
+            return value.ToString(CultureInfo.InvariantCulture);
+        }
+
+        var magnitude = (int)Math.Floor(Math.Log10(Math.Abs(value)));
+        if (magnitude is < -4 or > 8)
+        {
+            return value.ToString("G" + digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        }
+
+        var decimals = Math.Clamp(digits - 1 - magnitude, 0, 12);
+        var text = Math.Round(value, decimals).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return decimals == 0 ? text : text.TrimEnd('0').TrimEnd('.');
+    }
+
+    /// <summary>An SI value in its display unit: "27.07 N/mm".</summary>
+    /// <param name="si">Value, SI.</param>
+    /// <param name="dimension">What it measures.</param>
+    /// <param name="unit">Display unit, metric.</param>
+    /// <param name="digits">Significant digits.</param>
+    /// <param name="imperial">Whether to print the imperial counterpart of the unit.</param>
+    public static string Print(double si, Dimension dimension, string unit, int digits = 5, bool imperial = false)
+    {
+        var shown = Units.Declared(dimension, imperial ? Imperial.GetValueOrDefault(unit, unit) : unit);
+        var number = Number(shown.FromSi(si), digits);
+        return shown.Symbol.Length == 0 ? number : $"{number} {shown.Symbol}";
+    }
+}
