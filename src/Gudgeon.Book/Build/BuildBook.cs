@@ -1,0 +1,59 @@
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Values;
+
+namespace Gudgeon.Book.Build;
+
+/// <summary>Everything about one build: the engine as it was, what was changed, what was measured.</summary>
+public sealed record BuildBook
+{
+    /// <summary>Name of the build.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Values of the engine as it left its factory, by path.</summary>
+    public required IReadOnlyDictionary<string, KnownValue> Baseline { get; init; }
+
+    /// <summary>Changes in the order in which they are laid over the baseline.</summary>
+    public required IReadOnlyList<Change> Changes { get; init; }
+
+    /// <summary>Readings in the order in which they were taken.</summary>
+    public required IReadOnlyList<Measurement> Measurements { get; init; }
+
+    /// <summary>Limits that the user has set in place of a check's own, by the limit's name.</summary>
+    public required IReadOnlyDictionary<string, LimitSetting> Limits { get; init; }
+
+    /// <summary>Ids of the changes that are on.</summary>
+    public IReadOnlySet<string> On => Changes.Where(c => c.On).Select(c => c.Id).ToHashSet(StringComparer.Ordinal);
+
+    /// <summary>The values that hold with the changes as they are switched.</summary>
+    public Snapshot Now() => new(this, On);
+
+    /// <summary>The change with this id.</summary>
+    /// <exception cref="BadInputException">There is none.</exception>
+    public Change Find(string id) => Changes.FirstOrDefault(c => c.Id == id)
+        ?? throw new BadInputException(Changes.Count == 0
+            ? $"there is no change '{id}'; the book has none yet"
+            : $"there is no change '{id}'; the nearest is '{Nearest.To(id, Changes.Select(c => c.Id))}'");
+}
+
+/// <summary>A named set of new values laid over the baseline.</summary>
+/// <param name="Id">Short name, unique in the book.</param>
+/// <param name="Title">What was done.</param>
+/// <param name="Reason">Why.</param>
+/// <param name="On">Whether it is laid over the baseline now.</param>
+/// <param name="Values">The new values, by path.</param>
+public sealed record Change(string Id, string Title, string Reason, bool On, IReadOnlyDictionary<string, KnownValue> Values)
+{
+    /// <summary>Whether it sets this address or a group that the address belongs to.</summary>
+    public bool Sets(FieldAddress address) => address.WithGroups().Any(a => Values.ContainsKey(a.Path));
+}
+
+/// <summary>A reading of a field by a person with an instrument at a time.</summary>
+/// <param name="Address">What was measured.</param>
+/// <param name="Value">The reading.</param>
+/// <param name="Under">Ids of the changes that were on when it was taken; null when not recorded, and then it always holds.</param>
+public sealed record Measurement(FieldAddress Address, KnownValue Value, IReadOnlySet<string>? Under);
+
+/// <summary>A limit that the user has set.</summary>
+/// <param name="Text">Value with its unit.</param>
+/// <param name="Reason">Why.</param>
+public sealed record LimitSetting(string Text, string Reason);

@@ -1,0 +1,109 @@
+using System.Collections.Concurrent;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Values;
+
+namespace Gudgeon.Book.Build;
+
+/// <summary>Where a value of a snapshot comes from.</summary>
+public enum Origin
+{
+    /// <summary>The engine as it was.</summary>
+    Baseline,
+
+    /// <summary>A change that is on.</summary>
+    Change,
+
+    /// <summary>A reading.</summary>
+    Measurement,
+}
+
+/// <summary>A value found for a field.</summary>
+/// <param name="Value">The value.</param>
+/// <param name="Source">Path under which it is written: the group's path when the group's value holds.</param>
+/// <param name="Origin">Where it comes from.</param>
+/// <param name="Under">Id of the change; empty for baseline and readings.</param>
+/// <param name="Reading">The reading; null for baseline and changes.</param>
+public sealed record Found(KnownValue Value, string Source, Origin Origin, string Under, Measurement? Reading);
+
+/// <summary>
+/// The values that hold at one moment: the latest reading, else the last change that sets the field, else the baseline;
+/// in each of these the instance before its group. A reading belongs to the part that was there when it was taken, so it
+/// holds only while the same changes bear on its field.
+/// </summary>
+public sealed class Snapshot
+{
+    private readonly BuildBook _book;
+    private readonly ConcurrentDictionary<string, Found?> _found = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<Measurement>> _readings;
+    private readonly List<Change> _changes;
+
+    /// <param name="book">The build.</param>
+    /// <param name="on">Ids of the changes laid over the baseline.</param>
+    public Snapshot(BuildBook book, IReadOnlySet<string> on)
+    {
+        _book = book;
+        On = on;
+        _changes = [.. book.Changes.Where(c => on.Contains(c.Id)).Reverse()];
+        _readings = book.Measurements.GroupBy(m => m.Address.Path).ToDictionary(g => g.Key, g => g.Reverse().ToList(), StringComparer.Ordinal);
+    }
+
+    /// <summary>Ids of the changes laid over the baseline.</summary>
+    public IReadOnlySet<string> On { get; }
+
+    /// <summary>Limits that the user has set.</summary>
+    public IReadOnlyDictionary<string, LimitSetting> Limits => _book.Limits;
+
+    /// <summary>The value that holds for this address, or null.</summary>
+    public Found? Find(FieldAddress address) => _found.GetOrAdd(address.Path, _ => Resolve(address));
+
+    /// <summary>Every value that holds, by the path under which it is written.</summary>
+    public IEnumerable<Found> All() => Paths().Order(StringComparer.Ordinal).Select(p => Find(FieldCatalogue.Address(p))).OfType<Found>();
+
+    /// <summary>Index keys that the book uses for a subject, in order; groups such as "inlet" included.</summary>
+    public IReadOnlyList<string> Indices(Subject subject)
+    {
+        var open = subject.Path + "[";
+        return [.. Paths().Where(p => p.StartsWith(open, StringComparison.Ordinal)).Select(p => p[open.Length..p.IndexOf(']', StringComparison.Ordinal)]).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+    }
+
+    private HashSet<string> Paths() => [.. _book.Baseline.Keys, .. _changes.SelectMany(c => c.Values.Keys), .. _readings.Keys];
+
+    private Found? Resolve(FieldAddress address)
+    {
+        var chain = address.WithGroups().ToList();
+        foreach (var path in chain.Select(a => a.Path))
+        {
+            if (_readings.TryGetValue(path, out var readings) && readings.Find(r => Holds(r, address)) is { } reading)
+            {
+                return new Found(reading.Value, path, Origin.Measurement, "", reading);
+            }
+        }
+
+        foreach (var change in _changes)
+        {
+            if (First(chain, change.Values) is { } changed)
+            {
+                return new Found(changed.Value, changed.Path, Origin.Change, change.Id, null);
+            }
+        }
+
+        return First(chain, _book.Baseline) is { } original ? new Found(original.Value, original.Path, Origin.Baseline, "", null) : null;
+    }
+
+    private bool Holds(Measurement reading, FieldAddress address) =>
+        reading.Under is null
+        || _book.Changes.Where(c => c.Sets(address)).All(c => On.Contains(c.Id) == reading.Under.Contains(c.Id));
+
+    private static (KnownValue Value, string Path)? First(List<FieldAddress> chain, IReadOnlyDictionary<string, KnownValue> values)
+    {
+        foreach (var path in chain.Select(a => a.Path))
+        {
+            if (values.TryGetValue(path, out var value))
+            {
+                return (value, path);
+            }
+        }
+
+        return null;
+    }
+}

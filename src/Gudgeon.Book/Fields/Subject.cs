@@ -1,0 +1,53 @@
+using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Book.Fields;
+
+/// <summary>A part or a circumstance that fields are about.</summary>
+/// <param name="Path">Path in the book: "cylinder".</param>
+/// <param name="Label">Trade name.</param>
+/// <param name="Indexing">How its instances are told apart.</param>
+public sealed record Subject(string Path, string Label, Indexing Indexing = Indexing.None)
+{
+    /// <summary>Declares an amount that cannot be zero or less unless <paramref name="signed"/> or <paramref name="zero"/>. The plausible range is in the display unit.</summary>
+    internal Field Amount(
+        string name,
+        string label,
+        Dimension dimension,
+        string unit,
+        (double Low, double High) plausible,
+        string measured = "",
+        string help = "",
+        bool signed = false,
+        bool zero = false)
+    {
+        var shown = Units.Declared(dimension, unit);
+        var least = signed ? double.NegativeInfinity : zero || dimension == Dimension.Temperature ? 0 : double.Epsilon;
+        return new Field(this, name, label, FieldKind.Amount)
+        {
+            Dimension = dimension,
+            Unit = unit,
+            Plausible = (shown.ToSi(plausible.Low), shown.ToSi(plausible.High)),
+            Possible = (least, double.MaxValue),
+            Measured = measured,
+            Help = help,
+        };
+    }
+
+    /// <summary>Declares a whole number.</summary>
+    internal Field Count(string name, string label, (int Low, int High) plausible, int least = 1, string help = "") => new(this, name, label, FieldKind.Count)
+    {
+        Plausible = (plausible.Low, plausible.High),
+        Possible = (least, 1000),
+        Help = help,
+    };
+
+    /// <summary>Declares one of a fixed set of words.</summary>
+    internal Field Choice(string name, string label, IEnumerable<string> choices, string help = "") => new(this, name, label, FieldKind.Choice) { Choices = [.. choices], Help = help };
+
+    /// <summary>Declares text.</summary>
+    internal Field Text(string name, string label, string help) => new(this, name, label, FieldKind.Text) { Help = help };
+
+    /// <summary>Declares a table.</summary>
+    internal Field Table(string name, string label, string help, params Column[] columns) => new(this, name, label, FieldKind.Table) { Columns = columns, Help = help };
+}

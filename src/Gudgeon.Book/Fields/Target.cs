@@ -1,0 +1,12 @@
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Book.Fields;
+
+/// <summary>What the builder wants of the machine.</summary>
+public static class Target
+{
+    private static readonly Subject Subject = new("target", "Target");
+
+    public static readonly Field Power = Subject.Amount("power", "Target power at the crank", Dimension.Power, "kW", (10, 500), help: "The power that the parts must hold and the run must show.");
+    public static readonly Field QuarterTime = Subject.Amount("quarter", "Target quarter-mile time", Dimension.Time, "s", (6, 20));
+}

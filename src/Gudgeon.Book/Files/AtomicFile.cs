@@ -1,0 +1,44 @@
+using System.Text;
+using Gudgeon.Book.Values;
+
+namespace Gudgeon.Book.Files;
+
+/// <summary>Files that are replaced whole or not at all.</summary>
+public static class AtomicFile
+{
+    /// <summary>Reads a file as UTF-8.</summary>
+    /// <exception cref="BadInputException">It is not there or cannot be read.</exception>
+    public static string Read(string path)
+    {
+        try
+        {
+            return File.ReadAllText(path, Encoding.UTF8);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BadInputException($"the file '{path}' cannot be read: {(File.Exists(path) ? e.Message : "there is no such file")}");
+        }
+    }
+
+    /// <summary>Writes beside the file, flushes to the disk, then takes its place in one step.</summary>
+    /// <exception cref="BadInputException">The disk or the folder refuses; the old file is untouched.</exception>
+    public static void Write(string path, string text)
+    {
+        var beside = $"{path}.{Environment.ProcessId}.new";
+        try
+        {
+            using (var stream = new FileStream(beside, FileMode.Create, FileAccess.Write))
+            {
+                stream.Write(Encoding.UTF8.GetBytes(text));
+                stream.Flush(flushToDisk: true);
+            }
+
+            File.Move(beside, path, overwrite: true);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            File.Delete(beside);
+            throw new BadInputException($"the file '{path}' cannot be written, and is as it was: {e.Message}");
+        }
+    }
+}

@@ -1,0 +1,80 @@
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Fields;
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Book.Tracing;
+
+/// <summary>One field read: what was asked for and what was found.</summary>
+/// <param name="Address">What was asked for.</param>
+/// <param name="Found">What was found; null when nothing is known.</param>
+/// <param name="Fallback">What was used when nothing is known; null when that makes the field missing.</param>
+public sealed record Read(FieldAddress Address, Found? Found, string? Fallback)
+{
+    /// <summary>Whether the value is needed and not known.</summary>
+    public bool IsMissing => Found is null && Fallback is null;
+}
+
+/// <summary>One formula worked, with its numbers.</summary>
+/// <param name="Formula">The formula.</param>
+/// <param name="Arguments">SI arguments.</param>
+/// <param name="Results">SI results.</param>
+public sealed record Step(Formula Formula, IReadOnlyList<object> Arguments, IReadOnlyList<double> Results);
+
+/// <summary>
+/// What a computation read and which formulas it worked. The reads are the dependency graph: nobody writes dependencies
+/// down by hand.
+/// </summary>
+public sealed class Trace
+{
+    private readonly Dictionary<string, Read> _reads = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string?> _limits = new(StringComparer.Ordinal);
+    private readonly List<(Subject Subject, IReadOnlyList<string> Indices)> _indices = [];
+    private readonly List<Step> _steps = [];
+    private readonly List<string> _unknown = [];
+
+    /// <summary>Fields read, each once.</summary>
+    public IReadOnlyCollection<Read> Reads => _reads.Values;
+
+    /// <summary>Formulas worked, in order.</summary>
+    public IReadOnlyList<Step> Steps => _steps;
+
+    /// <summary>What is needed and not known: paths of fields, names of limits, and why a run gave no figures.</summary>
+    public IEnumerable<string> Missing => _reads.Values.Where(r => r.IsMissing).Select(r => r.Address.Path).Concat(_unknown).Distinct(StringComparer.Ordinal);
+
+    /// <summary>Sources read that carry an uncertainty, by the path under which they are written.</summary>
+    public IEnumerable<Found> Uncertain => _reads.Values.Select(r => r.Found).OfType<Found>().Where(f => f.Value.StandardUncertainty > 0).DistinctBy(f => f.Source);
+
+    /// <summary>Whether the engine run was asked for.</summary>
+    public bool ReadsDuty { get; private set; }
+
+    internal void Add(Read read) => _reads.TryAdd(read.Address.Path, read);
+
+    internal void AddLimit(string name, string? text) => _limits.TryAdd(name, text);
+
+    internal void AddIndices(Subject subject, IReadOnlyList<string> indices) => _indices.Add((subject, indices));
+
+    internal void AddStep(Step step) => _steps.Add(step);
+
+    internal void AddUnknown(string what) => _unknown.Add(what);
+
+    /// <summary>Takes in what the engine run read.</summary>
+    internal void AddDuty(Trace duty)
+    {
+        ReadsDuty = true;
+        foreach (var read in duty.Reads)
+        {
+            Add(read);
+        }
+
+        _indices.AddRange(duty._indices);
+        _unknown.AddRange(duty._unknown);
+    }
+
+    /// <summary>Whether everything that was read reads the same in another snapshot.</summary>
+    public bool HoldsIn(Snapshot snapshot) =>
+        _reads.Values.All(r => Same(r.Found, snapshot.Find(r.Address)))
+        && _limits.All(l => snapshot.Limits.GetValueOrDefault(l.Key)?.Text == l.Value)
+        && _indices.TrueForAll(i => snapshot.Indices(i.Subject).SequenceEqual(i.Indices));
+
+    private static bool Same(Found? a, Found? b) => ReferenceEquals(a, b) || (a is not null && b is not null && a.Source == b.Source && a.Value.Equals(b.Value));
+}

@@ -1,0 +1,181 @@
+using System.Reflection;
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Book.Tracing;
+
+/// <summary>
+/// The only window through which checks and the engine run see a snapshot. It records every read, puts nudged values in
+/// place of known ones, and works formulas so that their numbers can be shown. A value that is not known reads as NaN (or
+/// null) and is noted as missing; the finding then says which fields are wanted.
+/// </summary>
+public sealed class View
+{
+    private readonly Snapshot _snapshot;
+    private readonly IReadOnlyDictionary<string, double> _nudged;
+    private readonly DutyDesk? _desk;
+
+    /// <param name="snapshot">The values that hold.</param>
+    /// <param name="desk">Where engine runs are made and kept; null when none is wanted.</param>
+    /// <param name="nudged">SI values put in place of known ones, by the path under which those are written.</param>
+    public View(Snapshot snapshot, DutyDesk? desk = null, IReadOnlyDictionary<string, double>? nudged = null)
+    {
+        _snapshot = snapshot;
+        _desk = desk;
+        _nudged = nudged ?? new Dictionary<string, double>(StringComparer.Ordinal);
+    }
+
+    /// <summary>What has been read and worked so far.</summary>
+    public Trace Trace { get; } = new();
+
+    /// <summary>The values that hold.</summary>
+    internal Snapshot Snapshot => _snapshot;
+
+    /// <summary>SI values put in place of known ones.</summary>
+    internal IReadOnlyDictionary<string, double> Nudged => _nudged;
+
+    /// <summary>SI amount of a field; NaN and noted as missing when it is not known.</summary>
+    public double Amount(Field field, string index = "") => Number(field, index, null, double.NaN);
+
+    /// <summary>SI amount of a field, or a customary value, SI, when it is not known.</summary>
+    public double AmountOr(Field field, double fallback, string index = "") => Number(field, index, field.Print(fallback), fallback);
+
+    /// <summary>SI amount of a field; null, and nothing missing, when it is not known.</summary>
+    public double? AmountIf(Field field, string index = "")
+    {
+        var value = Number(field, index, "none", double.NaN);
+        return double.IsNaN(value) ? null : value;
+    }
+
+    /// <summary>A whole number; 0 and noted as missing when it is not known.</summary>
+    public int Count(Field field, string index = "") => Find(field, index, null)?.Value.Content is int count ? count : 0;
+
+    /// <summary>A whole number, or a customary one when it is not known.</summary>
+    public int CountOr(Field field, int fallback, string index = "") => Find(field, index, fallback.ToString(System.Globalization.CultureInfo.InvariantCulture))?.Value.Content is int count ? count : fallback;
+
+    /// <summary>A word or text; null and noted as missing when it is not known.</summary>
+    public string? Word(Field field, string index = "") => Find(field, index, null)?.Value.Content as string;
+
+    /// <summary>A word or text, or a customary one when it is not known.</summary>
+    public string WordOr(Field field, string fallback, string index = "") => Find(field, index, fallback)?.Value.Content as string ?? fallback;
+
+    /// <summary>A table; null and noted as missing when it is not known.</summary>
+    public Table? Table(Field field, string index = "") => Find(field, index, null)?.Value.Content as Table;
+
+    /// <summary>A table; null, and nothing missing, when it is not known.</summary>
+    public Table? TableIf(Field field, string index = "") => Find(field, index, "none")?.Value.Content as Table;
+
+    /// <summary>Whether a field is known; nothing is missing when it is not.</summary>
+    public bool Knows(Field field, string index = "") => Find(field, index, "none") is not null;
+
+    /// <summary>Index keys that the book uses for a subject.</summary>
+    public IReadOnlyList<string> Indices(Subject subject)
+    {
+        var indices = _snapshot.Indices(subject);
+        Trace.AddIndices(subject, indices);
+        return indices;
+    }
+
+    /// <summary>The limit of this name that the user has set, SI, or the check's own.</summary>
+    /// <param name="name">Name of the limit, "squish.min".</param>
+    /// <param name="dimension">What it limits.</param>
+    /// <param name="unit">Its display unit.</param>
+    /// <param name="usual">The check's own limit, SI; null when only the user or a maker can say.</param>
+    public double Limit(string name, Dimension dimension, string unit, double? usual)
+    {
+        var set = _snapshot.Limits.GetValueOrDefault(name);
+        Trace.AddLimit(name, set?.Text);
+        if (set is not null)
+        {
+            return Values.Amount.Parse($"limit {name}", set.Text, dimension, unit).Si;
+        }
+
+        if (usual is null)
+        {
+            Trace.AddUnknown($"limit {name}");
+        }
+
+        return usual ?? double.NaN;
+    }
+
+    /// <summary>Says that something other than a field is wanted.</summary>
+    public void Unknown(string what) => Trace.AddUnknown(what);
+
+    /// <summary>What the engine does to its parts; null, and what it lacks noted as missing, when it could not be run.</summary>
+    public EngineDuty? Duty()
+    {
+        if (_desk is null)
+        {
+            Trace.AddUnknown("an engine run");
+            return null;
+        }
+
+        var (duty, trace) = _desk.Get(this);
+        Trace.AddDuty(trace);
+        return duty;
+    }
+
+    /// <summary>Works a formula of Gudgeon.Calc and records it. An input that is not known gives an unknown result.</summary>
+    public TResult Work<T1, TResult>(Func<T1, TResult> formula, T1 a) => Recorded(formula.Method, [a!], () => formula(a));
+
+    /// <inheritdoc cref="Work{T1, TResult}"/>
+    public TResult Work<T1, T2, TResult>(Func<T1, T2, TResult> formula, T1 a, T2 b) => Recorded(formula.Method, [a!, b!], () => formula(a, b));
+
+    /// <inheritdoc cref="Work{T1, TResult}"/>
+    public TResult Work<T1, T2, T3, TResult>(Func<T1, T2, T3, TResult> formula, T1 a, T2 b, T3 c) => Recorded(formula.Method, [a!, b!, c!], () => formula(a, b, c));
+
+    /// <inheritdoc cref="Work{T1, TResult}"/>
+    public TResult Work<T1, T2, T3, T4, TResult>(Func<T1, T2, T3, T4, TResult> formula, T1 a, T2 b, T3 c, T4 d) => Recorded(formula.Method, [a!, b!, c!, d!], () => formula(a, b, c, d));
+
+    /// <inheritdoc cref="Work{T1, TResult}"/>
+    public TResult Work<T1, T2, T3, T4, T5, TResult>(Func<T1, T2, T3, T4, T5, TResult> formula, T1 a, T2 b, T3 c, T4 d, T5 e) => Recorded(formula.Method, [a!, b!, c!, d!, e!], () => formula(a, b, c, d, e));
+
+    /// <inheritdoc cref="Work{T1, TResult}"/>
+    public TResult Work<T1, T2, T3, T4, T5, T6, TResult>(Func<T1, T2, T3, T4, T5, T6, TResult> formula, T1 a, T2 b, T3 c, T4 d, T5 e, T6 f) => Recorded(formula.Method, [a!, b!, c!, d!, e!, f!], () => formula(a, b, c, d, e, f));
+
+    /// <inheritdoc cref="Work{T1, TResult}"/>
+    public TResult Work<T1, T2, T3, T4, T5, T6, T7, TResult>(Func<T1, T2, T3, T4, T5, T6, T7, TResult> formula, T1 a, T2 b, T3 c, T4 d, T5 e, T6 f, T7 g) => Recorded(formula.Method, [a!, b!, c!, d!, e!, f!, g!], () => formula(a, b, c, d, e, f, g));
+
+    /// <inheritdoc cref="Work{T1, TResult}"/>
+    public TResult Work<T1, T2, T3, T4, T5, T6, T7, T8, TResult>(Func<T1, T2, T3, T4, T5, T6, T7, T8, TResult> formula, T1 a, T2 b, T3 c, T4 d, T5 e, T6 f, T7 g, T8 h) => Recorded(formula.Method, [a!, b!, c!, d!, e!, f!, g!, h!], () => formula(a, b, c, d, e, f, g, h));
+
+    private TResult Recorded<TResult>(MethodInfo method, object[] arguments, Func<TResult> work)
+    {
+        var formula = Formulas.Of(method);
+        if (arguments.Any(a => a is double.NaN || (a is double[] list && (list.Length == 0 || list.Any(double.IsNaN)))))
+        {
+            return typeof(TResult) == typeof(double) ? (TResult)(object)double.NaN : default!;
+        }
+
+        for (var i = 0; i < arguments.Length; i++)
+        {
+            Formula.Check(formula.Inputs[i], arguments[i]);
+        }
+
+        var result = work();
+        Trace.AddStep(new Step(formula, arguments, formula.Flatten(result!)));
+        return result;
+    }
+
+    private double Number(Field field, string index, string? fallbackText, double fallback)
+    {
+        var found = Find(field, index, fallbackText);
+        if (found is null)
+        {
+            return fallback;
+        }
+
+        return _nudged.TryGetValue(found.Source, out var nudged) ? nudged : found.Value.Si;
+    }
+
+    private Found? Find(Field field, string index, string? fallback)
+    {
+        var address = new FieldAddress(field, index);
+        var found = _snapshot.Find(address);
+        Trace.Add(new Read(address, found, fallback));
+        return found;
+    }
+}

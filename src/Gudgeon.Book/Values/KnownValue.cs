@@ -1,0 +1,97 @@
+using System.Globalization;
+using Gudgeon.Book.Fields;
+
+namespace Gudgeon.Book.Values;
+
+/// <summary>How a value came to be known.</summary>
+public enum How
+{
+    /// <summary>From the factory manual or a maker's sheet.</summary>
+    Manual,
+
+    /// <summary>From a drawing or an order: what it is meant to be.</summary>
+    Drawing,
+
+    /// <summary>Read off the part by a person with an instrument.</summary>
+    Measured,
+
+    /// <summary>Assumed until somebody knows better.</summary>
+    Assumed,
+}
+
+/// <summary>A field's value with how it is known, by whom, when and with which instrument.</summary>
+public sealed record KnownValue
+{
+    /// <summary>The field.</summary>
+    public required Field Field { get; init; }
+
+    /// <summary>An <see cref="Amount"/>, an int, a word or text, or a <see cref="Table"/>, by the field's kind.</summary>
+    public required object Content { get; init; }
+
+    /// <summary>How it is known.</summary>
+    public How How { get; init; } = How.Assumed;
+
+    /// <summary>By whom; empty when not said.</summary>
+    public string By { get; init; } = "";
+
+    /// <summary>When, as written; empty when not said.</summary>
+    public string On { get; init; } = "";
+
+    /// <summary>With which instrument; empty when not said.</summary>
+    public string With { get; init; } = "";
+
+    /// <summary>Anything else worth knowing.</summary>
+    public string Note { get; init; } = "";
+
+    /// <summary>SI value of an amount or a count; NaN for words and tables.</summary>
+    public double Si => Content switch
+    {
+        Amount amount => amount.Si,
+        int count => count,
+        _ => double.NaN,
+    };
+
+    /// <summary>Standard uncertainty, SI; zero when none is known.</summary>
+    public double StandardUncertainty => Content is Amount amount ? amount.StandardUncertainty : 0;
+
+    /// <summary>A question to the user when the value is outside the plausible range; empty when it is inside.</summary>
+    public string Question => double.IsNaN(Si) || (Si >= Field.Plausible.Low && Si <= Field.Plausible.High)
+        ? ""
+        : $"{Field.Label} of {Content} is outside what is usual ({Field.Print(Field.Plausible.Low)} to {Field.Print(Field.Plausible.High)}): is it right?";
+
+    /// <summary>Reads the text of a value for a field.</summary>
+    /// <exception cref="BadInputException">Wrong unit, wrong form, or physically impossible.</exception>
+    public static KnownValue Read(Field field, string text, How how = How.Assumed) => Of(field, Parse(field, text), how);
+
+    /// <summary>Takes a value that has been read, refusing what is physically impossible.</summary>
+    /// <exception cref="BadInputException">Physically impossible.</exception>
+    public static KnownValue Of(Field field, object content, How how = How.Assumed)
+    {
+        var value = new KnownValue { Field = field, Content = content, How = how };
+        if (!double.IsNaN(value.Si) && (value.Si < field.Possible.Low || value.Si > field.Possible.High))
+        {
+            throw new BadInputException($"{field.Label}: given '{content}', which cannot be; wanted {(field.Possible.Low > 0 ? "more than zero" : "zero or more")}");
+        }
+
+        return value;
+    }
+
+    /// <summary>"manual", "measured with bore gauge by Ada on 2026-10-02".</summary>
+    public string Story => string.Concat(
+        How.ToString().ToLowerInvariant(),
+        With.Length > 0 ? $" with {With}" : "",
+        By.Length > 0 ? $" by {By}" : "",
+        On.Length > 0 ? $" on {On}" : "");
+
+    private static object Parse(Field field, string text) => field.Kind switch
+    {
+        FieldKind.Amount => Amount.Parse(field.Label, text, field.Dimension, field.Unit),
+        FieldKind.Count => int.TryParse(text.Trim(), NumberStyles.Integer, CultureInfo.InvariantCulture, out var count)
+            ? count
+            : throw new BadInputException($"{field.Label}: given '{text}', wanted a whole number"),
+        FieldKind.Choice => field.Choices.FirstOrDefault(c => string.Equals(c, text.Trim(), StringComparison.OrdinalIgnoreCase))
+            ?? throw new BadInputException($"{field.Label}: given '{text}', wanted one of {string.Join(", ", field.Choices)}"),
+        FieldKind.Table => Table.Parse(field, text),
+        _ => text.Trim().Length > 0 ? text.Trim() : throw new BadInputException($"{field.Label}: given nothing, wanted {field.Help}"),
+    };
+}
