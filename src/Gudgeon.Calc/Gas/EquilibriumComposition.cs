@@ -29,7 +29,7 @@ internal static class EquilibriumComposition
         {
             var (stepOxygen, stepMoles) = balance.NewtonStep(logOxygen, logMoles);
             (low, high) = stepOxygen > 0 ? (logOxygen, high) : (low, logOxygen);
-            logOxygen += stepOxygen;
+            logOxygen += Math.Clamp(stepOxygen, -40, 40);
             logMoles += Math.Clamp(stepMoles, -0.3, 0.3);
             if (Math.Abs(stepOxygen) + Math.Abs(stepMoles) < (i < TightIterations ? 1e-9 : 1e-5))
             {
