@@ -42,7 +42,7 @@ internal static class EquilibriumComposition
             {
                 (low, high) = (double.NegativeInfinity, double.PositiveInfinity);
             }
-            else if (logOxygen < low || logOxygen > high)
+            else if (logOxygen <= low || logOxygen >= high)
             {
                 // Very rich and cold, the oxygen balance is steep between two flat stretches: Newton alone leaps to and fro.
                 logOxygen = double.IsFinite(low + high) ? 0.5 * (low + high) : logOxygen;
