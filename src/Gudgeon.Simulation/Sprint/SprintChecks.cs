@@ -13,7 +13,7 @@ internal static class SprintChecks
         Check(spec.Machine, spec.Rider, spec.Wheels.Wheelbase);
         Check(spec.Wheels);
         Check(spec.Air);
-        Within("friction of the strip", spec.Strip.Friction, 0.05, 10);
+        SprintSpecException.Unless(spec.Strip.Friction >= 0.05, "friction of the strip: must be at least 0.05");
         Within("roll-out", spec.Strip.Rollout, 0, 2, "m");
         Within("length of the run", spec.Strip.Finish, 1, 5000, "m");
     }
