@@ -1,0 +1,86 @@
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Tracing;
+
+namespace Gudgeon.Book.Checks;
+
+/// <summary>The answer of a check.</summary>
+public enum Verdict
+{
+    /// <summary>The reserve is at least 1 with the uncertainty counted against it.</summary>
+    Holds,
+
+    /// <summary>The reserve is under 1 even with the uncertainty counted for it.</summary>
+    FallsShort,
+
+    /// <summary>The edge lies inside the uncertainty.</summary>
+    TooCloseToTell,
+
+    /// <summary>Something needed is not known.</summary>
+    NotKnownYet,
+}
+
+/// <summary>How a verdict is spoken.</summary>
+public static class Verdicts
+{
+    /// <summary>"holds", "falls short", "too close to tell", "not known yet".</summary>
+    public static string Words(this Verdict verdict) => verdict switch
+    {
+        Verdict.Holds => "holds",
+        Verdict.FallsShort => "falls short",
+        Verdict.TooCloseToTell => "too close to tell",
+        _ => "not known yet",
+    };
+}
+
+/// <summary>What one uncertain value does to a reserve.</summary>
+/// <param name="Found">The value.</param>
+/// <param name="Effect">Change of the reserve for one standard uncertainty of the value.</param>
+public sealed record Contribution(Found Found, double Effect);
+
+/// <summary>What a check found for one instance.</summary>
+public sealed record Finding
+{
+    /// <summary>The check.</summary>
+    public required Check Check { get; init; }
+
+    /// <summary>Instance that it is about; empty for the whole engine.</summary>
+    public required string Index { get; init; }
+
+    /// <summary>Verdict by the stated decision rule.</summary>
+    public required Verdict Verdict { get; init; }
+
+    /// <summary>Value and limits; null when not known yet.</summary>
+    public Judgement? Judgement { get; init; }
+
+    /// <summary>What it read and worked.</summary>
+    public required Trace Trace { get; init; }
+
+    /// <summary>Standard uncertainty of the reserve.</summary>
+    public double ReserveUncertainty { get; init; }
+
+    /// <summary>Standard uncertainty of the value, SI.</summary>
+    public double ValueUncertainty { get; init; }
+
+    /// <summary>Uncertain values by the size of their effect, largest first.</summary>
+    public IReadOnlyList<Contribution> Contributions { get; init; } = [];
+
+    /// <summary>What is needed and not known.</summary>
+    public IReadOnlyList<string> Missing { get; init; } = [];
+
+    /// <summary>"squish[1]", or "squish" for the whole engine.</summary>
+    public string Id => Index.Length == 0 ? Check.Id : $"{Check.Id}[{Index}]";
+
+    /// <summary>Capacity over demand; NaN when not known.</summary>
+    public double Reserve => Judgement?.Reserve ?? double.NaN;
+
+    /// <summary>Questions about values outside what is usual.</summary>
+    public IEnumerable<string> Questions => Trace.Reads.Select(r => r.Found?.Value.Question ?? "").Where(q => q.Length > 0).Distinct(StringComparer.Ordinal);
+
+    /// <summary>What to do next, in one sentence; empty when it holds.</summary>
+    public string Advice => Verdict switch
+    {
+        Verdict.NotKnownYet => "wanted: " + string.Join(", ", Missing),
+        Verdict.TooCloseToTell when Contributions.Count > 0 => $"measure {Contributions[0].Found.Source} more closely",
+        _ => "",
+    };
+}

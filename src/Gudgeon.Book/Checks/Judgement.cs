@@ -1,0 +1,47 @@
+using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Book.Checks;
+
+/// <summary>
+/// What a check found for one instance: a value held to one or two limits. The reserve is capacity over demand: limit over
+/// value where the value must stay below, value over limit where it must stay above, the lesser of the two in between.
+/// </summary>
+/// <param name="Quantity">What the value is: "squish clearance".</param>
+/// <param name="Value">Value, SI.</param>
+/// <param name="Lower">Least allowed, SI; null when there is none.</param>
+/// <param name="Upper">Greatest allowed, SI; null when there is none.</param>
+/// <param name="Dimension">What it measures.</param>
+/// <param name="Unit">Display unit.</param>
+/// <param name="LimitSource">Where the limit comes from.</param>
+public sealed record Judgement(string Quantity, double Value, double? Lower, double? Upper, Dimension Dimension, string Unit, string LimitSource)
+{
+    /// <summary>A remark on the value that the reader should see, such as the speed at which it stands.</summary>
+    public string Remark { get; init; } = "";
+
+    /// <summary>Capacity over demand; 1 is the edge.</summary>
+    public double Reserve => Math.Min(
+        Lower is { } low ? Value / low : double.PositiveInfinity,
+        Upper is { } high ? (Value <= 0 ? double.PositiveInfinity : high / Value) : double.PositiveInfinity);
+
+    /// <summary>The limit in words: "at least 1 mm", "12 to 12.6".</summary>
+    public string LimitText => (Lower, Upper) switch
+    {
+        ({ } low, { } high) => $"{Print(low)} to {Print(high)}",
+        ({ } low, null) => $"at least {Print(low)}",
+        (null, { } high) => $"at most {Print(high)}",
+        _ => "none",
+    };
+
+    /// <summary>A value that must stay at or below a limit.</summary>
+    public static Judgement AtMost(string quantity, double value, double limit, Dimension dimension, string unit, string limitSource) => new(quantity, value, null, limit, dimension, unit, limitSource);
+
+    /// <summary>A value that must stay at or above a limit.</summary>
+    public static Judgement AtLeast(string quantity, double value, double limit, Dimension dimension, string unit, string limitSource) => new(quantity, value, limit, null, dimension, unit, limitSource);
+
+    /// <summary>A value that must stay between two limits.</summary>
+    public static Judgement Between(string quantity, double value, double low, double high, Dimension dimension, string unit, string limitSource) => new(quantity, value, low, high, dimension, unit, limitSource);
+
+    /// <summary>An SI value in the display unit.</summary>
+    public string Print(double si, bool imperial = false) => Figures.Print(si, Dimension, Unit, 4, imperial);
+}

@@ -1,0 +1,256 @@
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
+using Gudgeon.Calc.Chamber;
+using Gudgeon.Calc.ValveTrain;
+using Gudgeon.Simulation.Engine;
+using FlowReference = Gudgeon.Simulation.Engine.FlowReference;
+
+namespace Gudgeon.Book.Duty;
+
+/// <summary>Puts the engine model together from a snapshot. Values that only refine the model have customary stand-ins; the view shows which.</summary>
+public static class EngineAssembly
+{
+    /// <summary>The engine; null when something needed is not known, and then the view's trace says what.</summary>
+    /// <exception cref="BadInputException">Values that make no engine: a firing order that does not exist, a map that crosses.</exception>
+    public static EngineSpec? Build(View view)
+    {
+        var cylinders = Cylinders(view);
+        var fuel = view.Word(FuelSystem.Kind);
+        var lambda = view.Amount(FuelSystem.Lambda);
+        var intake = Intake(view);
+        var exhaust = new ExhaustSpec
+        {
+            CollectorVolume = view.Amount(Exhaust.CollectorVolume),
+            OutletArea = view.Amount(Exhaust.OutletArea),
+        };
+        var combustion = Combustion(view);
+        var delivery = new FuelDelivery
+        {
+            EvaporatedInPort = view.AmountOr(FuelSystem.EvaporatedInPort, new FuelDelivery().EvaporatedInPort),
+            Temperature = view.AmountOr(FuelSystem.Temperature, new FuelDelivery().Temperature),
+        };
+        var (walls, friction, ambient) = (Walls(view), Friction(view), Ambient(view));
+        if (view.Trace.Missing.Any())
+        {
+            return null;
+        }
+
+        return new EngineSpec
+        {
+            Cylinders = cylinders!,
+            Fuel = FuelNames.Of(fuel!),
+            Lambda = lambda,
+            Delivery = delivery,
+            Combustion = combustion,
+            Walls = walls,
+            Friction = friction,
+            Intake = intake!,
+            Exhaust = exhaust,
+            Ambient = ambient,
+        };
+    }
+
+    /// <summary>The compressor map as it is written.</summary>
+    /// <exception cref="EngineSpecException">Lines out of order or crossing.</exception>
+    public static CompressorMap Map(Table table, double pressure, double temperature)
+    {
+        var (speeds, flows, ratios, efficiencies) = (table["speed"], table["flow"], table["ratio"], table["efficiency"]);
+        var lines = Enumerable.Range(0, speeds.Length)
+            .GroupBy(i => Math.Round(speeds[i], 6))
+            .Select(g => new SpeedLine(g.Key, [.. g.Select(i => new CompressorPoint(flows[i], ratios[i], efficiencies[i]))]));
+        return new CompressorMap([.. lines], pressure, temperature);
+    }
+
+    private static List<CylinderSpec>? Cylinders(View view)
+    {
+        var count = view.Count(Engine.Cylinders);
+        var angles = count == 0 ? [] : FiringOrder.Angles(count, view.WordOr(Engine.FiringOrder, ""), view.WordOr(Engine.FiringIntervals, ""));
+        var cylinders = new List<CylinderSpec>();
+        for (var i = 1; i <= count; i++)
+        {
+            var index = i.ToString(System.Globalization.CultureInfo.InvariantCulture);
+            var volume = ClearanceVolume(view, index);
+            var (bore, stroke, rod) = (view.Amount(Cylinder.Bore, index), view.Amount(Crank.Stroke), view.Amount(Rod.Length, index));
+            var inlet = Valves(view, "inlet." + index);
+            var exhaust = Valves(view, "exhaust." + index);
+            if (inlet is not null && exhaust is not null)
+            {
+                cylinders.Add(new CylinderSpec
+                {
+                    Bore = bore,
+                    Stroke = stroke,
+                    Rod = rod,
+                    ClearanceVolume = volume,
+                    FiringAngle = angles[i - 1],
+                    Inlet = inlet,
+                    Exhaust = exhaust,
+                    BlowByArea = view.AmountOr(Cylinder.BlowByArea, 0.3e-6, index),
+                });
+            }
+        }
+
+        return cylinders;
+    }
+
+    /// <summary>Volume above the piston at TDC, m³.</summary>
+    internal static double ClearanceVolume(View view, string cylinder) => view.Work(
+        CompressionRatio.ByParts,
+        view.Amount(Cylinder.Bore, cylinder),
+        view.Amount(Crank.Stroke),
+        view.Amount(Cylinder.ChamberVolume, cylinder),
+        view.Amount(Cylinder.DomeVolume, cylinder),
+        view.Amount(Cylinder.GasketBore, cylinder),
+        view.Amount(Cylinder.GasketThickness, cylinder),
+        view.Amount(Cylinder.DeckHeight, cylinder)).Clearance;
+
+    private static ValveSpec? Valves(View view, string index)
+    {
+        var (count, diameter) = (view.Count(Valve.Count, index), view.Amount(Valve.HeadDiameter, index));
+        var lift = Lift(view, index);
+        var flow = Flow(view, index, count, diameter);
+        return lift is null || flow is null || count == 0 ? null : new ValveSpec { Count = count, HeadDiameter = diameter, Lift = lift, Flow = flow };
+    }
+
+    private static LiftCurve? Lift(View view, string index)
+    {
+        if (view.TableIf(Valve.LiftTable, index) is { } table)
+        {
+            return new LiftCurve([.. table["angle"].Select(a => a * 180 / Math.PI)], table["lift"]);
+        }
+
+        var (opens, closes, lift) = (view.Amount(Valve.Opens, index), view.Amount(Valve.Closes, index), view.Amount(Valve.Lift, index));
+        if (double.IsNaN(opens + closes + lift))
+        {
+            return null;
+        }
+
+        var (from, to) = index.StartsWith("inlet", StringComparison.Ordinal) ? (360.0, 540.0) : (180.0, 360.0);
+        return LiftCurve.Smooth(from - (opens * 180 / Math.PI), to + (closes * 180 / Math.PI), lift);
+    }
+
+    private static FlowTable? Flow(View view, string index, int count, double diameter)
+    {
+        if (view.TableIf(Valve.FlowTable, index) is { } coefficients)
+        {
+            return Coefficients(coefficients["lift"], coefficients["forward"], coefficients["reverse"], diameter);
+        }
+
+        var bench = view.Table(Valve.BenchTable, index);
+        var pressure = view.Amount(Valve.BenchPressure, index);
+        if (bench is null || count == 0 || double.IsNaN(pressure + diameter))
+        {
+            return null;
+        }
+
+        var lifts = bench["lift"];
+        double[] Curtain(double[] flows) => [.. flows.Select((q, i) => FlowBench.CurtainCoefficient(FlowBench.EffectiveArea(q, pressure), count, diameter, lifts[i]))];
+        return Coefficients(lifts, Curtain(bench["flow"]), Curtain(bench["reverse"]), diameter);
+    }
+
+    private static FlowTable Coefficients(double[] lifts, double[] forward, double[] reverse, double diameter) => new()
+    {
+        LiftOverDiameter = [.. lifts.Select(l => l / diameter)],
+        Forward = forward,
+        Reverse = reverse.Length == 0 ? null : reverse,
+        Reference = FlowReference.Curtain,
+    };
+
+    private static IntakeSpec? Intake(View view)
+    {
+        var induction = Induction(view);
+        return new IntakeSpec
+        {
+            FilterArea = view.Amount(Fields.Intake.FilterArea),
+            AirboxVolume = view.AmountOr(Fields.Intake.AirboxVolume, new IntakeSpec().AirboxVolume),
+            Induction = induction,
+            DeliveryVolume = induction is null ? new IntakeSpec().DeliveryVolume : view.AmountOr(Fields.Intake.DeliveryVolume, new IntakeSpec().DeliveryVolume),
+            Cooler = view.AmountIf(Cooler.Effectiveness) is { } effectiveness
+                ? new ChargeCooler
+                {
+                    Effectiveness = effectiveness,
+                    CoolantTemperature = view.Amount(Cooler.CoolantTemperature),
+                    EffectiveArea = view.Amount(Cooler.FlowArea),
+                }
+                : null,
+            ThrottleArea = view.Amount(Fields.Intake.ThrottleArea),
+            PlenumVolume = view.AmountOr(Fields.Intake.PlenumVolume, new IntakeSpec().PlenumVolume),
+            Relief = view.AmountIf(Blower.ReliefPressure) is { } opening ? new ReliefValve(opening, 500e-6) : null,
+            PortVolume = view.AmountOr(Fields.Intake.PortVolume, new IntakeSpec().PortVolume),
+            RunnerArea = view.Amount(Fields.Intake.RunnerArea),
+        };
+    }
+
+    private static Induction? Induction(View view)
+    {
+        switch (view.Word(Blower.Kind))
+        {
+            case "centrifugal":
+                var table = view.Table(Blower.Map);
+                var (pressure, temperature) = (view.Amount(Blower.MapPressure), view.Amount(Blower.MapTemperature));
+                var (ratio, stepUp) = (view.Amount(Blower.DriveRatio), view.AmountOr(Blower.StepUp, 1));
+                var (slip, efficiency) = (view.AmountOr(Blower.BeltSlip, 0), view.AmountOr(Blower.DriveEfficiency, 0.95));
+                return table is null || double.IsNaN(pressure + temperature + ratio)
+                    ? null
+                    : new CentrifugalInduction { DriveRatio = ratio, StepUp = stepUp, BeltSlip = slip, MechanicalEfficiency = efficiency, Map = Map(table, pressure, temperature) };
+            case "positive displacement":
+                return new PositiveDisplacementInduction
+                {
+                    DriveRatio = view.Amount(Blower.DriveRatio),
+                    BeltSlip = view.AmountOr(Blower.BeltSlip, 0),
+                    MechanicalEfficiency = view.AmountOr(Blower.DriveEfficiency, 0.95),
+                    Displacement = view.Amount(Blower.Displacement),
+                    LeakArea = view.AmountOr(Blower.LeakArea, 20e-6),
+                    InternalCompression = view.AmountOr(Blower.InternalCompression, 1),
+                    Efficiency = view.AmountOr(Blower.Efficiency, 0.8),
+                };
+            default:
+                return null;
+        }
+    }
+
+    private static CombustionSpec Combustion(View view)
+    {
+        var usual = new CombustionSpec();
+        return usual with
+        {
+            Burned50 = view.AmountOr(Fields.Combustion.Burned50, usual.Burned50 * Math.PI / 180) * 180 / Math.PI,
+            Burned50Slope = view.AmountOr(Fields.Combustion.Burned50Slope, 0) * 180 / Math.PI / (1000 * Math.PI / 30),
+            Duration = view.AmountOr(Fields.Combustion.Duration, usual.Duration * Math.PI / 180) * 180 / Math.PI,
+        };
+    }
+
+    private static WallSpec Walls(View view)
+    {
+        var usual = new WallSpec();
+        return usual with
+        {
+            Head = view.AmountOr(Fields.Combustion.HeadTemperature, usual.Head),
+            Piston = view.AmountOr(Fields.Combustion.PistonTemperature, usual.Piston),
+            Liner = view.AmountOr(Fields.Combustion.LinerTemperature, usual.Liner),
+        };
+    }
+
+    private static FrictionSpec Friction(View view)
+    {
+        var usual = new FrictionSpec();
+        return usual with
+        {
+            Constant = view.AmountOr(Fields.Combustion.FrictionConstant, usual.Constant),
+            PeakPressure = view.AmountOr(Fields.Combustion.FrictionPeakPressure, usual.PeakPressure),
+            PistonSpeed = view.AmountOr(Fields.Combustion.FrictionSpeed, usual.PistonSpeed),
+            PistonSpeedSquared = view.AmountOr(Fields.Combustion.FrictionSpeedSquared, usual.PistonSpeedSquared),
+        };
+    }
+
+    private static AmbientSpec Ambient(View view)
+    {
+        var usual = new AmbientSpec();
+        return usual with
+        {
+            Pressure = view.AmountOr(Weather.Pressure, usual.Pressure),
+            Temperature = view.AmountOr(Weather.Temperature, usual.Temperature),
+            RelativeHumidity = view.AmountOr(Weather.Humidity, usual.RelativeHumidity),
+        };
+    }
+}

@@ -1,0 +1,25 @@
+using Gudgeon.Simulation.Engine;
+
+namespace Gudgeon.Book.Duty;
+
+/// <summary>What the engine does to its parts at each speed of a full-load run. Every point has converged.</summary>
+/// <param name="Points">Points in rising speed.</param>
+/// <param name="Ambient">The air that the engine stood in.</param>
+/// <param name="Spec">The engine that was run.</param>
+public sealed record EngineDuty(IReadOnlyList<OperatingPoint> Points, AmbientSpec Ambient, EngineSpec Spec)
+{
+    /// <summary>Figures in the order of the speeds.</summary>
+    public IEnumerable<(double Speed, PointFigures Figures)> Figures => Points.Select(p => (p.Speed, p.Figures!));
+
+    /// <summary>Greatest of a figure over the run, and the speed at which it stands.</summary>
+    public (double Value, double Speed) Most(Func<PointFigures, double> figure) => Figures.Select(p => (Value: figure(p.Figures), p.Speed)).MaxBy(p => p.Value);
+
+    /// <summary>Greatest brake power, W, and its speed, rad/s.</summary>
+    public (double Value, double Speed) Power => Most(f => f.Power);
+
+    /// <summary>Greatest brake torque, N·m, and its speed, rad/s.</summary>
+    public (double Value, double Speed) Torque => Most(f => f.Torque);
+
+    /// <summary>Greatest cylinder pressure, Pa absolute, and its speed, rad/s.</summary>
+    public (double Value, double Speed) PeakPressure => Most(f => f.PeakPressure);
+}

@@ -1,0 +1,33 @@
+using Gudgeon.Simulation.Engine;
+
+namespace Gudgeon.Book.Duty;
+
+/// <summary>Runs an engine over speeds, two or more at a time, each from the nearest point of an earlier run when there is one.</summary>
+public static class EngineRun
+{
+    /// <summary>One point for each speed.</summary>
+    /// <param name="spec">The engine.</param>
+    /// <param name="speeds">Crank speeds, rad/s.</param>
+    /// <param name="near">A run of nearly the same engine to start from; null to start cold.</param>
+    /// <param name="progress">Told the share of points done, 0 to 1.</param>
+    /// <param name="cancellation">Stops the run between cycles.</param>
+    public static IReadOnlyList<OperatingPoint> Run(EngineSpec spec, IReadOnlyList<double> speeds, EngineDuty? near = null, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        var model = new EngineModel(spec);
+        var options = new RunOptions { Speeds = speeds, Cancellation = cancellation, Progress = progress };
+        if (near is null)
+        {
+            return model.Run(options);
+        }
+
+        var points = new OperatingPoint[speeds.Count];
+        var done = 0;
+        Parallel.For(0, points.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
+        {
+            var start = near.Points.MinBy(p => Math.Abs(p.Speed - speeds[i]))?.State;
+            points[i] = model.RunPoint(speeds[i], options, start);
+            progress?.Report((double)Interlocked.Increment(ref done) / points.Length);
+        });
+        return points;
+    }
+}
