@@ -1,4 +1,5 @@
 using Gudgeon.Calc.Catalogue;
+using Gudgeon.Calc.Joints;
 
 namespace Gudgeon.Book.Fields;
 
@@ -21,7 +22,7 @@ public static class Joint
     public static readonly Field OuterDiameter = Subject.Amount("outerDiameter", "Outside diameter of the clamped part", Dimension.Length, "mm", (6, 120));
     public static readonly Field ClampedModulus = Subject.Amount("clampedModulus", "Young's modulus of the clamped part", Dimension.Pressure, "GPa", (60, 220));
     public static readonly Field Torque = Subject.Amount("torque", "Tightening torque", Dimension.Torque, "N·m", (2, 300), "torque wrench in its range");
-    public static readonly Field Method = Subject.Choice("method", "Tightening method", ["impact wrench", "torque wrench", "torque wrench, set by test", "torque and angle", "yield-controlled", "stretch measured"], "Sets the scatter of the preload.");
+    public static readonly Field Method = Subject.Choice<TighteningMethod>("method", "Tightening method", "Sets the scatter of the preload.");
     public static readonly Field ThreadFriction = Subject.Amount("threadFriction", "Friction in the thread", Dimension.Number, "", (0.06, 0.3), help: "With the lubricant that is used.");
     public static readonly Field HeadFriction = Subject.Amount("headFriction", "Friction under the head", Dimension.Number, "", (0.06, 0.3), help: "With the lubricant that is used.");
     public static readonly Field Embedding = Subject.Amount("embedding", "Embedding of all faces", Dimension.Length, "µm", (2, 30), help: "Sum over thread, head and interfaces.");

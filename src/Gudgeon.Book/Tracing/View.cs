@@ -62,6 +62,10 @@ public sealed class View
     /// <summary>A word or text, or a customary one when it is not known.</summary>
     public string WordOr(Field field, string fallback, string index = "") => Find(field, index, fallback)?.Value.Content as string ?? fallback;
 
+    /// <summary>A word of an enumeration of Gudgeon.Calc; null and noted as missing when it is not known.</summary>
+    public TEnum? Choice<TEnum>(Field field, string index = "")
+        where TEnum : struct, Enum => Word(field, index) is { } word ? Enum.GetValues<TEnum>().First(v => EnumWords.Of(v.ToString()) == word) : null;
+
     /// <summary>A table; null and noted as missing when it is not known.</summary>
     public Table? Table(Field field, string index = "") => Find(field, index, null)?.Value.Content as Table;
 
@@ -141,6 +145,9 @@ public sealed class View
 
     /// <inheritdoc cref="Work{T1, TResult}"/>
     public TResult Work<T1, T2, T3, T4, T5, T6, T7, T8, TResult>(Func<T1, T2, T3, T4, T5, T6, T7, T8, TResult> formula, T1 a, T2 b, T3 c, T4 d, T5 e, T6 f, T7 g, T8 h) => Recorded(formula.Method, [a!, b!, c!, d!, e!, f!, g!, h!], () => formula(a, b, c, d, e, f, g, h));
+
+    /// <inheritdoc cref="Work{T1, TResult}"/>
+    public TResult Work<T1, T2, T3, T4, T5, T6, T7, T8, T9, TResult>(Func<T1, T2, T3, T4, T5, T6, T7, T8, T9, TResult> formula, T1 a, T2 b, T3 c, T4 d, T5 e, T6 f, T7 g, T8 h, T9 i) => Recorded(formula.Method, [a!, b!, c!, d!, e!, f!, g!, h!, i!], () => formula(a, b, c, d, e, f, g, h, i));
 
     private TResult Recorded<TResult>(MethodInfo method, object[] arguments, Func<TResult> work)
     {

@@ -1,0 +1,32 @@
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Book.Checks.Boost;
+
+/// <summary>What the checks of the supercharger share.</summary>
+public abstract class BlowerCheck : Check
+{
+    public override string Family => "boost";
+
+    public override IEnumerable<string> Instances(View view) => view.WordOr(Blower.Kind, "none") == "none" ? [] : [""];
+}
+
+/// <summary>Least surge margin of the compressor over the run.</summary>
+public sealed class SurgeMarginCheck : BlowerCheck
+{
+    public override string Id => "surge-margin";
+
+    public override string Title => "Surge margin of the compressor";
+
+    public override string Source => "engine run on the compressor map; 10 % left at every speed: common practice, no source";
+
+    public override IEnumerable<string> Instances(View view) => view.WordOr(Blower.Kind, "none") == "centrifugal" ? [""] : [];
+
+    public override Judgement Examine(View view, string index)
+    {
+        var least = view.Duty()?.Figures.Where(p => p.Figures.Blower?.SurgeMargin is not null).Select(p => (Margin: p.Figures.Blower!.SurgeMargin!.Value, p.Speed)).DefaultIfEmpty((double.NaN, double.NaN)).MinBy(p => p.Item1) ?? (double.NaN, double.NaN);
+        var limit = 1 + view.Limit("surge-margin.min", Dimension.Number, "%", 0.10);
+        return Judgement.AtLeast("one plus the surge margin", 1 + least.Item1, limit, Dimension.Number, "", "common practice, no source") with { Remark = Motion.PeakPressureCheck.At(least.Item2) };
+    }
+}

@@ -1,0 +1,37 @@
+using System.Globalization;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+
+namespace Gudgeon.Book.Checks;
+
+/// <summary>Index keys of the parts that a build has.</summary>
+internal static class Instances
+{
+    private static readonly string[] Sides = ["inlet", "exhaust"];
+
+    /// <summary>"1", "2", … for the cylinders; one empty key when their number is not known.</summary>
+    public static IEnumerable<string> Cylinders(View view)
+    {
+        var count = view.Count(Engine.Cylinders);
+        return count == 0 ? [""] : Enumerable.Range(1, count).Select(n => n.ToString(CultureInfo.InvariantCulture));
+    }
+
+    /// <summary>
+    /// One key for each valve, "inlet.1.2", where the book tells the valves of that side apart in any of the subjects;
+    /// else one for the side.
+    /// </summary>
+    public static IEnumerable<string> Valves(View view, params Subject[] subjects) =>
+        Sides.SelectMany(side => subjects.Any(s => view.Indices(s).Any(i => i.StartsWith(side + ".", StringComparison.Ordinal))) ? EachValve(view, side) : [side]);
+
+    /// <summary>Keys that the book uses for a subject, without those that are groups of others.</summary>
+    public static IEnumerable<string> Named(View view, Subject subject)
+    {
+        var indices = view.Indices(subject);
+        return indices.Where(i => !indices.Any(other => other.StartsWith(i + ".", StringComparison.Ordinal)));
+    }
+
+    private static IEnumerable<string> EachValve(View view, string side) =>
+        from cylinder in Cylinders(view)
+        from place in Enumerable.Range(1, Math.Max(1, view.Count(Valve.Count, side)))
+        select string.Create(CultureInfo.InvariantCulture, $"{side}.{cylinder}.{place}");
+}

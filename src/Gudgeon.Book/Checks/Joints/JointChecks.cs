@@ -1,0 +1,66 @@
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Calc.Catalogue;
+using Gudgeon.Calc.Joints;
+
+namespace Gudgeon.Book.Checks.Joints;
+
+/// <summary>The greatest preload that the tightening may give, against what the bolt takes with the torsion of tightening.</summary>
+public sealed class BoltPreloadCheck : Check
+{
+    public override string Id => "bolt-preload";
+
+    public override string Title => "Greatest bolt preload while tightening";
+
+    public override string Family => "joints";
+
+    public override string Source => "VDI 2230-1:2003 R7/R8 (90 % of yield with torsion), scatter by tightening method, table A8 (from memory)";
+
+    public override string Caution => "A wrench that slips or a bolt that lets go throws the hand into the fins: pull, do not push, and replace bolts that the maker calls single-use.";
+
+    public override IEnumerable<string> Instances(View view) => Checks.Instances.Named(view, Joint.Torque.Subject);
+
+    public override Judgement Examine(View view, string index)
+    {
+        var greatest = TightenedJoint.Preload(view, index) * (1 + TightenedJoint.Scatter(view, index));
+        var allowed = view.Work(
+            AssemblyPreload.FromYield,
+            view.Amount(Joint.YieldStrength, index),
+            view.Amount(Joint.Thread, index),
+            view.Amount(Joint.Pitch, index),
+            view.Amount(Joint.ThreadFriction, index),
+            view.Amount(Joint.HeadFriction, index),
+            TightenedJoint.HeadDiameter(view, index),
+            0.9);
+        return Judgement.AtMost("greatest preload", greatest, allowed.Preload, Dimension.Force, "kN", "90 % of yield, torsion counted");
+    }
+}
+
+/// <summary>The cylinder pressure at which the head lifts, against the peak pressure of the run.</summary>
+public sealed class HeadSeparationCheck : Check
+{
+    public override string Id => "head-separation";
+
+    public override string Title => "Head joint at peak cylinder pressure";
+
+    public override string Family => "joints";
+
+    public override string Source => "VDI 2230-1:2003 joint diagram, least preload after scatter and embedding; the pressure acts on the diameter that the gasket seals";
+
+    public override string Caution => "A head that lifts blows flame past the gasket: stop at the first trace of pressure in the coolant or soot between the fins.";
+
+    public override IEnumerable<string> Instances(View view) => Checks.Instances.Named(view, Joint.Torque.Subject).Where(i => view.CountOr(Joint.Cylinders, 0, i) > 0);
+
+    public override Judgement Examine(View view, string index)
+    {
+        var least = (TightenedJoint.Preload(view, index) * (1 - TightenedJoint.Scatter(view, index))) - TightenedJoint.EmbeddingLoss(view, index);
+        var (bolt, parts) = TightenedJoint.Resilience(view, index);
+        var studs = (double)view.Count(Joint.BoltCount, index) / view.Count(Joint.Cylinders, index);
+        var (peak, speed) = view.Duty() is { } duty ? (duty.PeakPressure.Value - duty.Ambient.Pressure, duty.PeakPressure.Speed) : (double.NaN, double.NaN);
+        var seal = view.Amount(Joint.SealDiameter, index);
+        var perStud = view.Work(HeadJoint.PressureLoad, seal, peak, studs);
+        var share = view.Work(JointDiagram.LoadFactor, bolt, parts, perStud, view.AmountOr(Joint.LoadIntroduction, 0.5, index));
+        var clamp = view.Work(HeadJoint.Clamp, seal, peak, studs, least, share.LoadFactor);
+        return Judgement.AtMost("peak cylinder pressure above ambient", peak, clamp.SeparationPressure, Dimension.Pressure, "bar", "pressure at which the least-tightened stud lets the head lift") with { Remark = Motion.PeakPressureCheck.At(speed) };
+    }
+}
