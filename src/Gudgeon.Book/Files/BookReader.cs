@@ -1,0 +1,235 @@
+using System.Globalization;
+using System.Text.Json;
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Values;
+
+namespace Gudgeon.Book.Files;
+
+/// <summary>Reads a build from JSON. Every error says file, line, path and reason.</summary>
+/// <param name="file">Name of the file, for the sentences.</param>
+internal sealed class BookReader(string file)
+{
+    /// <summary>Version of the format that this program writes.</summary>
+    public const int Format = 1;
+
+    private static readonly string[] Known = ["$schema", "gudgeon", "name", "notes", "baseline", "changes", "measurements", "limits"];
+    private static readonly string[] ValueMembers = ["value", "columns", "rows", "how", "by", "on", "with", "note"];
+
+    /// <summary>The build that a document describes.</summary>
+    /// <exception cref="BadInputException">Anything that cannot be taken.</exception>
+    public BuildBook Read(JsonPlace root)
+    {
+        Expect(root, JsonValueKind.Object, "", "an object");
+        foreach (var (name, value) in root.Members.Where(m => !Known.Contains(m.Name)))
+        {
+            throw Bad(value, name, $"there is no such part of a book; the nearest is '{Nearest.To(name, Known)}'");
+        }
+
+        if (root["gudgeon"] is not { Kind: JsonValueKind.Number } format || format.Text != Format.ToString(CultureInfo.InvariantCulture))
+        {
+            throw Bad(root["gudgeon"] ?? root, "gudgeon", $"wanted the number {Format}, the format of this book");
+        }
+
+        var changes = Items(root["changes"], "changes").Select((c, i) => Change(c, $"changes[{i}]")).ToList();
+        if (changes.GroupBy(c => c.Id).FirstOrDefault(g => g.Count() > 1) is { } twice)
+        {
+            throw Bad(root["changes"]!, "changes", $"the change '{twice.Key}' is given twice");
+        }
+
+        return new BuildBook
+        {
+            Name = Text(root, "name", "") is { Length: > 0 } name1 ? name1 : throw Bad(root, "name", "missing; wanted the name of the build"),
+            Baseline = root["baseline"] is { } baseline ? Values(baseline, "baseline", How.Manual) : new Dictionary<string, KnownValue>(StringComparer.Ordinal),
+            Changes = changes,
+            Measurements = [.. Items(root["measurements"], "measurements").Select((m, i) => Measurement(m, $"measurements[{i}]"))],
+            Limits = Limits(root["limits"]),
+        };
+    }
+
+    /// <summary>Error at a place.</summary>
+    internal BadInputException Bad(JsonPlace place, string path, string reason) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"{file}{(place.Line > 0 ? $", line {place.Line}" : "")}, {path}: {reason}"));
+
+    private Change Change(JsonPlace place, string path)
+    {
+        Expect(place, JsonValueKind.Object, path, "an object");
+        Only(place, path, "id", "title", "reason", "on", "set");
+        var id = Text(place, "id", path);
+        if (id.Length == 0 || !id.All(c => char.IsLetterOrDigit(c) || c is '-' or '_'))
+        {
+            throw Bad(place, path + ".id", $"given '{id}', wanted a short name of letters, digits and dashes");
+        }
+
+        var on = place["on"] switch
+        {
+            null => true,
+            { Kind: JsonValueKind.True } => true,
+            { Kind: JsonValueKind.False } => false,
+            { } other => throw Bad(other, path + ".on", "wanted true or false"),
+        };
+        var values = place["set"] is { } set ? Values(set, $"changes.{id}", How.Assumed) : new Dictionary<string, KnownValue>(StringComparer.Ordinal);
+        return new Change(id, Text(place, "title", path), Text(place, "reason", path), on, values);
+    }
+
+    private Measurement Measurement(JsonPlace place, string path)
+    {
+        Expect(place, JsonValueKind.Object, path, "an object");
+        Only(place, path, [.. ValueMembers, "field", "under"]);
+        var fieldPath = Text(place, "field", path);
+        var address = Guard(place, path + ".field", () => FieldCatalogue.Address(fieldPath));
+        var under = place["under"] is { } list ? Items(list, path + ".under").Select(i => i.Text).ToHashSet(StringComparer.Ordinal) : null;
+        return new Measurement(address, Value(place, address.Field, fieldPath, How.Measured), under);
+    }
+
+    private Dictionary<string, LimitSetting> Limits(JsonPlace? place)
+    {
+        var limits = new Dictionary<string, LimitSetting>(StringComparer.Ordinal);
+        if (place is null)
+        {
+            return limits;
+        }
+
+        Expect(place, JsonValueKind.Object, "limits", "an object");
+        foreach (var (name, value) in place.Members)
+        {
+            Expect(value, JsonValueKind.Object, $"limits.{name}", "an object with value and reason");
+            Only(value, $"limits.{name}", "value", "reason");
+            var reason = Text(value, "reason", "limits." + name);
+            limits[name] = reason.Length > 0
+                ? new LimitSetting(Text(value, "value", "limits." + name), reason)
+                : throw Bad(value, "limits." + name, "missing the reason; a limit of one's own needs one");
+        }
+
+        return limits;
+    }
+
+    private Dictionary<string, KnownValue> Values(JsonPlace place, string where, How how)
+    {
+        Expect(place, JsonValueKind.Object, where, "an object of fields");
+        var values = new Dictionary<string, KnownValue>(StringComparer.Ordinal);
+        Walk(place, "", "", values, how);
+        return values;
+    }
+
+    private void Walk(JsonPlace place, string path, string index, Dictionary<string, KnownValue> values, How how)
+    {
+        foreach (var (name, value) in place.Members)
+        {
+            if (name.StartsWith('[') && name.EndsWith(']'))
+            {
+                Expect(value, JsonValueKind.Object, path + name, "an object of fields");
+                Walk(value, path, name, values, how);
+                continue;
+            }
+
+            var plain = path.Length == 0 ? name : $"{path}.{name}";
+            var shown = index.Length == 0 ? plain : $"{path}{index}.{name}";
+            if (FieldCatalogue.Find(plain) is not null)
+            {
+                var address = Guard(value, shown, () => FieldCatalogue.Address(shown));
+                values[address.Path] = Value(value, address.Field, address.Path, how);
+            }
+            else if (value.Kind == JsonValueKind.Object && FieldCatalogue.Subjects.Any(s => s.Path == plain || s.Path.StartsWith(plain + ".", StringComparison.Ordinal)))
+            {
+                Walk(value, plain, index, values, how);
+            }
+            else
+            {
+                throw Bad(value, shown, $"there is no such field; the nearest is '{Nearest.To(plain, FieldCatalogue.All.Select(f => f.Path))}'");
+            }
+        }
+    }
+
+    private KnownValue Value(JsonPlace place, Field field, string path, How usual)
+    {
+        if (place.Kind != JsonValueKind.Object)
+        {
+            return Guard(place, path, () => KnownValue.Read(field, Scalar(place, path), usual));
+        }
+
+        if (!path.Contains("measurements", StringComparison.Ordinal) && place["field"] is null)
+        {
+            Only(place, path, ValueMembers);
+        }
+
+        var how = Text(place, "how", path) is { Length: > 0 } word
+            ? Enum.TryParse<How>(word, ignoreCase: true, out var known) ? known : throw Bad(place["how"]!, path, $"how it is known: given '{word}', wanted manual, drawing, measured or assumed")
+            : usual;
+        var content = place["rows"] is not null
+            ? KnownValue.Of(field, ReadTable(place, field, path), how)
+            : Guard(place, path, () => KnownValue.Read(field, Scalar(place["value"] ?? throw Bad(place, path, "missing the value"), path), how));
+        return content with { By = Text(place, "by", path), On = Text(place, "on", path), With = Text(place, "with", path), Note = Text(place, "note", path) };
+    }
+
+    private Table ReadTable(JsonPlace place, Field field, string path)
+    {
+        if (field.Kind != FieldKind.Table)
+        {
+            throw Bad(place, path, "wanted one value, not a table");
+        }
+
+        var headings = place["columns"] is { } columns
+            ? Items(columns, path + ".columns").Select(c => c.Text).ToList()
+            : [.. field.Columns.Where(c => !c.Optional).Select(c => $"{c.Name} {c.Unit}".Trim())];
+        var rows = Items(place["rows"], path + ".rows").Select(r => (IReadOnlyList<double>)[.. Row(r, path).Select(n => Number(n, path))]).ToList();
+        return Guard(place, path, () => Table.Read(field, headings, rows));
+    }
+
+    private IEnumerable<JsonPlace> Row(JsonPlace row, string path) => row.Kind == JsonValueKind.Number ? [row] : Items(row, path + ".rows");
+
+    private double Number(JsonPlace place, string path) =>
+        place.Kind == JsonValueKind.Number && double.TryParse(place.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : throw Bad(place, path, $"given '{place.Text}' in the table, wanted a number");
+
+    private string Scalar(JsonPlace place, string path) => place.Kind is JsonValueKind.String or JsonValueKind.Number
+        ? place.Text
+        : throw Bad(place, path, "wanted a value such as \"34.52 mm ± 0.01 mm\"");
+
+    private List<JsonPlace> Items(JsonPlace? place, string path)
+    {
+        if (place is null)
+        {
+            return [];
+        }
+
+        Expect(place, JsonValueKind.Array, path, "a list");
+        return place.Items;
+    }
+
+    private string Text(JsonPlace place, string name, string path) => place[name] switch
+    {
+        null => "",
+        { Kind: JsonValueKind.String or JsonValueKind.Number } text => text.Text,
+        { } other => throw Bad(other, $"{path}.{name}".TrimStart('.'), "wanted text"),
+    };
+
+    private void Only(JsonPlace place, string path, params string[] names)
+    {
+        foreach (var (name, value) in place.Members.Where(m => !names.Contains(m.Name)))
+        {
+            throw Bad(value, $"{path}.{name}", $"not known here; the nearest is '{Nearest.To(name, names)}'");
+        }
+    }
+
+    private void Expect(JsonPlace place, JsonValueKind kind, string path, string wanted)
+    {
+        if (place.Kind != kind)
+        {
+            throw Bad(place, path.Length == 0 ? "the book" : path, $"wanted {wanted}");
+        }
+    }
+
+    private T Guard<T>(JsonPlace place, string path, Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (BadInputException e)
+        {
+            throw Bad(place, path, e.Message);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Values;
+using Gudgeon.Simulation.Engine;
+
+namespace Gudgeon.Book.Files;
+
+/// <summary>What a book must satisfy beyond the form of its single values.</summary>
+public static class BookRules
+{
+    /// <summary>Refuses a lift curve that does not close, a map whose lines cross, a firing order that does not exist.</summary>
+    /// <exception cref="BadInputException">The sentence names the path.</exception>
+    public static void Verify(BuildBook book)
+    {
+        var layers = book.Changes.Select(c => (Where: $"changes.{c.Id}.", c.Values)).Prepend((Where: "", Values: book.Baseline));
+        foreach (var (path, value) in layers.SelectMany(l => l.Values.Select(v => (l.Where + v.Key, v.Value))))
+        {
+            Verify(path, value);
+        }
+
+        VerifyFiring(book.Now());
+    }
+
+    private static void Verify(string path, KnownValue value)
+    {
+        if (value.Content is not Table table)
+        {
+            return;
+        }
+
+        if (value.Field == Valve.LiftTable)
+        {
+            VerifyLift(path, table);
+        }
+        else if (value.Field == Blower.Map)
+        {
+            VerifyMap(path, table);
+        }
+        else if (value.Field.Columns.Any(c => c.Name == "lift"))
+        {
+            Rising(path, "lift", table["lift"]);
+        }
+    }
+
+    private static void VerifyLift(string path, Table table)
+    {
+        var (angles, lifts) = (table["angle"], table["lift"]);
+        Rising(path, "angle", angles);
+        if (lifts.FirstOrDefault(l => l < 0) is var negative and < 0)
+        {
+            throw new BadInputException($"{path}: the lift curve holds the negative lift {Valve.Lift.Print(negative)}; wanted zero or more");
+        }
+
+        if (lifts[0] > 1e-6 || lifts[^1] > 1e-6)
+        {
+            throw new BadInputException($"{path}: the lift curve does not close: it begins at {Valve.Lift.Print(lifts[0])} and ends at {Valve.Lift.Print(lifts[^1])}; wanted zero at both ends");
+        }
+    }
+
+    private static void VerifyMap(string path, Table table)
+    {
+        try
+        {
+            // The reference conditions do not bear on whether the lines are in order.
+            EngineAssembly.Map(table, 101325, 288.15);
+        }
+        catch (EngineSpecException e)
+        {
+            throw new BadInputException($"{path}: {e.Message}");
+        }
+    }
+
+    private static void VerifyFiring(Snapshot snapshot)
+    {
+        string Word(Field field) => snapshot.Find(new FieldAddress(field, ""))?.Value.Content as string ?? "";
+        if (snapshot.Find(new FieldAddress(Engine.Cylinders, ""))?.Value.Content is int cylinders)
+        {
+            FiringOrder.Angles(cylinders, Word(Engine.FiringOrder), Word(Engine.FiringIntervals));
+        }
+    }
+
+    private static void Rising(string path, string column, double[] values)
+    {
+        for (var i = 1; i < values.Length; i++)
+        {
+            if (values[i] <= values[i - 1])
+            {
+                throw new BadInputException($"{path}: the {column} does not rise from row {i} to row {i + 1}");
+            }
+        }
+    }
+}
