@@ -12,14 +12,14 @@ namespace Gudgeon.Calc.Performance;
 /// <param name="MeanPressure">imep/p1.</param>
 /// <param name="MeanOverPeakPressure">imep/p3.</param>
 public readonly record struct IdealCycle(
-    [Quantity("compression pressure p2/p1", Dimension.Number, Symbol = "p2/p1")] double CompressionPressure,
-    [Quantity("compression temperature T2/T1", Dimension.Number, Symbol = "T2/T1")] double CompressionTemperature,
-    [Quantity("peak pressure p3/p1", Dimension.Number, Symbol = "p3/p1")] double PeakPressure,
-    [Quantity("peak temperature T3/T1", Dimension.Number, Symbol = "T3/T1")] double PeakTemperature,
-    [Quantity("temperature after expansion T4/T1", Dimension.Number, Symbol = "T4/T1")] double ExpandedTemperature,
+    [Quantity("compression pressure p2/p1", Dimension.Number, Symbol = "p2")] double CompressionPressure,
+    [Quantity("compression temperature T2/T1", Dimension.Number, Symbol = "T2")] double CompressionTemperature,
+    [Quantity("peak pressure p3/p1", Dimension.Number, Symbol = "p3")] double PeakPressure,
+    [Quantity("peak temperature T3/T1", Dimension.Number, Symbol = "T3")] double PeakTemperature,
+    [Quantity("temperature after expansion T4/T1", Dimension.Number, Symbol = "T4")] double ExpandedTemperature,
     [Quantity("indicated efficiency", Dimension.Number, Symbol = "η")] double Efficiency,
-    [Quantity("mean pressure imep/p1", Dimension.Number, Symbol = "imep/p1")] double MeanPressure,
-    [Quantity("mean over peak pressure imep/p3", Dimension.Number, Symbol = "imep/p3")] double MeanOverPeakPressure);
+    [Quantity("mean pressure imep/p1", Dimension.Number, Symbol = "imep")] double MeanPressure,
+    [Quantity("mean over peak pressure imep/p3", Dimension.Number)] double MeanOverPeakPressure);
 
 /// <summary>
 /// Ideal gas cycles with constant specific heats. Heat is given per kilogram of charge over cv T1, T1 being the temperature at
@@ -43,7 +43,7 @@ public static class IdealCycles
     /// <param name="compressionRatio">Compression ratio.</param>
     /// <param name="heat">Q/(cv T1).</param>
     /// <param name="gamma">Ratio of specific heats.</param>
-    [Formula("constant-volume cycle", "T3 = T2 + q; T4 = T3 rc^(1 - γ); η = 1 - (T4 - 1) / q; imep/p1 = η q / (γ - 1) rc / (rc - 1)", Heywood, Provenance = Provenance.FromMemory)]
+    [Formula("constant-volume cycle", "T3 = T2 + q; T4 = T3 rc^(1 - γ); η = 1 - (T4 - 1) / q; imep = η q / (γ - 1) rc / (rc - 1)", Heywood, Provenance = Provenance.FromMemory)]
     public static IdealCycle ConstantVolume(
         [Quantity("compression ratio", Dimension.Number, Symbol = "rc", Above = 1, Max = 100)] double compressionRatio,
         [Quantity("heat over cv T1", Dimension.Number, Symbol = "q", Above = 0)] double heat,
@@ -54,7 +54,7 @@ public static class IdealCycles
     /// <param name="compressionRatio">Compression ratio.</param>
     /// <param name="heat">Q/(cv T1).</param>
     /// <param name="gamma">Ratio of specific heats.</param>
-    [Formula("constant-pressure cycle", "T3 = T2 + q / γ; T4 = (T3 / T2)^γ; η = 1 - (T4 - 1) / q; imep/p1 = η q / (γ - 1) rc / (rc - 1)", Heywood, Provenance = Provenance.FromMemory)]
+    [Formula("constant-pressure cycle", "T3 = T2 + q / γ; T4 = (T3 / T2)^γ; η = 1 - (T4 - 1) / q; imep = η q / (γ - 1) rc / (rc - 1)", Heywood, Provenance = Provenance.FromMemory)]
     public static IdealCycle ConstantPressure(
         [Quantity("compression ratio", Dimension.Number, Symbol = "rc", Above = 1, Max = 100)] double compressionRatio,
         [Quantity("heat over cv T1", Dimension.Number, Symbol = "q", Above = 0)] double heat,
@@ -70,7 +70,7 @@ public static class IdealCycles
     /// <param name="heat">Q/(cv T1).</param>
     /// <param name="peakPressure">Pressure limit over p1, from the compression pressure to that of the constant-volume cycle.</param>
     /// <param name="gamma">Ratio of specific heats.</param>
-    [Formula("limited-pressure cycle", "T3a = T2 p3/p2; T3 = T3a + (q - (T3a - T2)) / γ; T4 = T3 (T3 / (T3a rc))^(γ - 1); η = 1 - (T4 - 1) / q; imep/p1 = η q / (γ - 1) rc / (rc - 1)", Heywood, Provenance = Provenance.FromMemory)]
+    [Formula("limited-pressure cycle", "T3a = T2 p3/p2; T3 = T3a + (q - (T3a - T2)) / γ; T4 = T3 (T3 / (T3a rc))^(γ - 1); η = 1 - (T4 - 1) / q; imep = η q / (γ - 1) rc / (rc - 1)", Heywood, Provenance = Provenance.FromMemory)]
     public static IdealCycle LimitedPressure(
         [Quantity("compression ratio", Dimension.Number, Symbol = "rc", Above = 1, Max = 100)] double compressionRatio,
         [Quantity("heat over cv T1", Dimension.Number, Symbol = "q", Above = 0)] double heat,
