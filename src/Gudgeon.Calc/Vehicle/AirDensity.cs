@@ -40,8 +40,8 @@ public static class AirDensity
     /// <returns>Vapour pressure, virtual temperature and density altitude; within 25 ft of a moist ideal gas in the standard atmosphere.</returns>
     [Formula(
         "density altitude, weather-service form",
-        "e = 0.611 10^(7.5 td / (237.7 + td)); Tv = (T + 273.15) / (1 - 0.378 e / p); h = 44307.6 (1 - (17.326 (p / 3.38639) / (1.8 Tv))^0.235)",
-        "US National Weather Service density-altitude formulas, constants as printed (145366 ft, 17.326, 0.235)")]
+        "e = 0.611 10^(7.5 td / (237.7 + td)); Tv = (T + 273.15) / (1 - 0.378 e / p) - 273.15; h = 44307.6 (1 - (17.326 (p / 3.38639) / (1.8 Tv + 491.69))^0.235)",
+        "US National Weather Service density-altitude formulas, constants as printed (145366 ft, 17.326, 0.235, 459.69 °R at 0 °F)")]
     public static DensityAltitudeState DensityAltitude(
         [Quantity("air temperature", Dimension.Temperature, "°C", Symbol = "T", Min = 223.15, Max = 333.15)] double temperature,
         [Quantity("dew point", Dimension.Temperature, "°C", Symbol = "td", Min = 223.15, Max = 333.15)] double dewPoint,
@@ -52,7 +52,8 @@ public static class AirDensity
         var vapour = 611 * Math.Pow(10, 7.5 * dew / (237.7 + dew));
         var virtualTemperature = temperature / (1 - (0.378 * vapour / pressure));
         var inchesOfMercury = pressure / 3386.39;
-        var feet = 145366 * (1 - Math.Pow(17.326 * inchesOfMercury / (1.8 * virtualTemperature), 0.235));
+        var rankine = (1.8 * (virtualTemperature - Celsius)) + 32 + 459.69;
+        var feet = 145366 * (1 - Math.Pow(17.326 * inchesOfMercury / rankine, 0.235));
         return new DensityAltitudeState(vapour, virtualTemperature, feet * Foot);
     }
 
