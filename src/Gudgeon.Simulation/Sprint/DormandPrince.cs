@@ -3,13 +3,13 @@ namespace Gudgeon.Simulation.Sprint;
 /// <summary>Right-hand side of a set of ordinary differential equations that do not depend on time itself.</summary>
 /// <param name="state">Where the system is.</param>
 /// <param name="rates">Filled with the time derivatives.</param>
-internal delegate void Rates(ReadOnlySpan<double> state, Span<double> rates);
+public delegate void Rates(ReadOnlySpan<double> state, Span<double> rates);
 
 /// <summary>
 /// One step of the explicit Runge-Kutta pair of order 5(4). Dormand and Prince, A family of embedded Runge-Kutta
 /// formulae, J. Comput. Appl. Math. 6 (1980) 19-26, table 2, RK5(4)7M; coefficients recalled, order verified by test.
 /// </summary>
-internal sealed class DormandPrince
+public sealed class DormandPrince
 {
     private static readonly double[][] A =
     [

@@ -43,7 +43,7 @@ internal static class ShiftPoints
 
         return low;
 
-        double Gain(double speed) => model.FullThrottle(gear + 1, speed) - model.FullThrottle(gear, speed);
+        double Gain(double speed) => model.Locked(gear + 1, speed).Acceleration - model.Locked(gear, speed).Acceleration;
 
         double Crossing(double below, double above)
         {

@@ -88,8 +88,7 @@ internal sealed class SprintModel
         return new SprintMoment(acceleration, engineSpeed, clutch + (_spec.Engine.Inertia * slope * acceleration), clutch, drag, limit);
     }
 
-    /// <summary>Acceleration that the engine alone would give in a gear, m/s²: no other limit.</summary>
-    public double FullThrottle(int gear, double speed)
+    private double FullThrottle(int gear, double speed)
     {
         var (turns, slope) = (Turns(gear, speed), TurnsSlope(gear, speed));
         var engineMass = _spec.Driveline.Efficiency * _spec.Engine.Inertia * turns * slope;
