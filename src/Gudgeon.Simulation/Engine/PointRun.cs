@@ -34,6 +34,8 @@ internal static class PointRun
             {
                 return Finish(setup, march, repeat, speed, cycle, options.WithTraces);
             }
+
+            repeat.Accelerate();
         }
 
         return new OperatingPoint(speed, options.MaxCycles, repeat.Change, null, null, null);
