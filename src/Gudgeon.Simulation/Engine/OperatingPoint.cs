@@ -213,21 +213,3 @@ public sealed record CylinderTrace(
     double[] InletFlow,
     double[] ExhaustFlow,
     double[] WallHeat);
-
-/// <summary>
-/// Converged state of every node at crank angle 0, held as temperatures and compositions so that a neighbouring point
-/// with another fuel or mixture can start from it.
-/// </summary>
-public sealed class EngineState
-{
-    internal EngineState(double[] temperatures, double[] masses)
-    {
-        Temperatures = temperatures;
-        Masses = masses;
-    }
-
-    internal double[] Temperatures { get; }
-
-    /// <summary>Air, fuel vapour, burned gas and liquid fuel of each node, kg.</summary>
-    internal double[] Masses { get; }
-}

@@ -1,0 +1,58 @@
+namespace Gudgeon.Simulation.Engine;
+
+/// <summary>
+/// Converged state of every node at crank angle 0, held as temperatures and compositions so that a neighbouring point
+/// with another speed, fuel or mixture can start from it.
+/// </summary>
+public sealed class EngineState
+{
+    private readonly double[] _temperatures;
+    private readonly Mixture[] _contents;
+    private readonly ZoneState[] _zones;
+
+    private EngineState(double[] temperatures, Mixture[] contents, ZoneState[] zones) =>
+        (_temperatures, _contents, _zones) = (temperatures, contents, zones);
+
+    internal static EngineState Capture(March march, Network net)
+    {
+        march.EvaluateStart();
+        return new EngineState(
+            [.. march.Nodes.Temperature],
+            [.. Enumerable.Range(0, net.NodeCount).Select(march.ContentOf)],
+            [.. march.Zones.Select((z, c) => ZoneState.Of(z, march.Nodes.Pressure[net.Cylinders[c]]))]);
+    }
+
+    internal bool Fits(Network net) => _temperatures.Length == net.NodeCount && _zones.Length == net.Cylinders.Length;
+
+    internal void Restore(March march, Network net)
+    {
+        for (var n = 0; n < net.NodeCount; n++)
+        {
+            if (net.Volumes[n] > 0)
+            {
+                march.Fill(n, _contents[n], _temperatures[n], net.Volumes[n]);
+            }
+        }
+
+        for (var c = 0; c < _zones.Length; c++)
+        {
+            var n = net.Cylinders[c];
+            march.FillCylinder(c, _contents[n], _temperatures[n], _zones[c]);
+        }
+    }
+}
+
+/// <summary>Zones of a cylinder that burns at crank angle 0.</summary>
+internal readonly record struct ZoneState(
+    ZoneMode Mode,
+    Mixture Unburned,
+    double UnburnedTemperature,
+    double BurnedTemperature,
+    double Pressure,
+    double IgnitionPressure,
+    double IgnitionVolume,
+    double WoschniReference)
+{
+    public static ZoneState Of(Zones z, double pressure) => new(
+        z.Mode, z.Unburned, z.UnburnedTemperature, z.BurnedTemperature, pressure, z.IgnitionPressure, z.IgnitionVolume, z.WoschniReference);
+}

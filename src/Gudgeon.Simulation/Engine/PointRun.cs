@@ -1,0 +1,58 @@
+using static Gudgeon.Simulation.Engine.MarchLayout;
+
+namespace Gudgeon.Simulation.Engine;
+
+/// <summary>One operating point: cycles until they repeat, then the figures.</summary>
+internal static class PointRun
+{
+    public static OperatingPoint Run(MarchSetup setup, double speed, RunOptions options, EngineState? previous)
+    {
+        var net = setup.Network;
+        var march = new March(setup, speed, setup.Steps(speed, options.CrankStep));
+        if (previous?.Fits(net) == true)
+        {
+            previous.Restore(march, net);
+        }
+        else
+        {
+            march.FillFresh();
+        }
+
+        var repeat = new Repetition(setup, march);
+        for (var cycle = 1; cycle <= options.MaxCycles; cycle++)
+        {
+            options.Cancellation.ThrowIfCancellationRequested();
+            repeat.Begin();
+            march.Cycle();
+            var change = repeat.End();
+            if (!double.IsFinite(change))
+            {
+                return new OperatingPoint(speed, cycle, double.PositiveInfinity, null, null, null);
+            }
+
+            if (change < options.Tolerance)
+            {
+                return Finish(setup, march, repeat, speed, cycle, options.WithTraces);
+            }
+
+            repeat.Accelerate();
+        }
+
+        return new OperatingPoint(speed, options.MaxCycles, repeat.Change, null, null, null);
+    }
+
+    private static OperatingPoint Finish(MarchSetup setup, March march, Repetition repeat, double speed, int cycles, bool withTraces)
+    {
+        if (withTraces)
+        {
+            march.Record.Detail = new CycleDetail([.. setup.Spec.Cylinders.Select(c => c.FiringAngle)], march.Steps);
+            repeat.Begin();
+            march.Cycle();
+            repeat.End();
+        }
+
+        var figures = new Reckoning(setup, march, speed, repeat.Balance).Figures();
+        var state = EngineState.Capture(march, setup.Network);
+        return new OperatingPoint(speed, cycles, repeat.Change, figures, state, march.Record.Detail?.ToTrace());
+    }
+}
