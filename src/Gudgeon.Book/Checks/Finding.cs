@@ -79,7 +79,7 @@ public sealed record Finding
     /// <summary>What to do next, in one sentence; empty when it holds.</summary>
     public string Advice => Verdict switch
     {
-        Verdict.NotKnownYet => "wanted: " + string.Join(", ", Missing),
+        Verdict.NotKnownYet => "wanted: " + Wanted.Words(Missing),
         Verdict.TooCloseToTell when Contributions.Count > 0 => $"measure {Contributions[0].Found.Source} more closely",
         _ => "",
     };

@@ -23,11 +23,11 @@ internal static class Instances
     public static IEnumerable<string> Valves(View view, params Subject[] subjects) =>
         Sides.SelectMany(side => subjects.Any(s => view.Indices(s).Any(i => i.StartsWith(side + ".", StringComparison.Ordinal))) ? EachValve(view, side) : [side]);
 
-    /// <summary>Keys that the book uses for a subject, without those that are groups of others.</summary>
+    /// <summary>Keys that the book uses for a subject, without those that are groups of others; one empty key, not known yet, when it uses none.</summary>
     public static IEnumerable<string> Named(View view, Subject subject)
     {
         var indices = view.Indices(subject);
-        return indices.Where(i => !indices.Any(other => other.StartsWith(i + ".", StringComparison.Ordinal)));
+        return indices.Count == 0 ? [""] : indices.Where(i => !indices.Any(other => other.StartsWith(i + ".", StringComparison.Ordinal)));
     }
 
     private static IEnumerable<string> EachValve(View view, string side) =>

@@ -31,6 +31,7 @@ public sealed class Trace
     private readonly List<(Subject Subject, IReadOnlyList<string> Indices)> _indices = [];
     private readonly List<Step> _steps = [];
     private readonly List<string> _unknown = [];
+    private readonly HashSet<string> _dutySources = new(StringComparer.Ordinal);
 
     /// <summary>Fields read, each once.</summary>
     public IReadOnlyCollection<Read> Reads => _reads.Values;
@@ -44,8 +45,8 @@ public sealed class Trace
     /// <summary>Sources read that carry an uncertainty, by the path under which they are written.</summary>
     public IEnumerable<Found> Uncertain => _reads.Values.Select(r => r.Found).OfType<Found>().Where(f => f.Value.StandardUncertainty > 0).DistinctBy(f => f.Source);
 
-    /// <summary>Whether the engine run was asked for.</summary>
-    public bool ReadsDuty { get; private set; }
+    /// <summary>Sources that the engine run read, when it was asked for.</summary>
+    public IReadOnlySet<string> DutySources => _dutySources;
 
     internal void Add(Read read) => _reads.TryAdd(read.Address.Path, read);
 
@@ -60,10 +61,13 @@ public sealed class Trace
     /// <summary>Takes in what the engine run read.</summary>
     internal void AddDuty(Trace duty)
     {
-        ReadsDuty = true;
         foreach (var read in duty.Reads)
         {
             Add(read);
+            if (read.Found is { } found)
+            {
+                _dutySources.Add(found.Source);
+            }
         }
 
         _indices.AddRange(duty._indices);

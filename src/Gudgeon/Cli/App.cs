@@ -23,8 +23,12 @@ public static class App
         };
         var app = new CommandApp();
         app.Configure(Verbs);
-        return app.Run(args, stop.Token);
+        return app.Run(args.Select(Negative), stop.Token);
     }
+
+    /// <summary>A negative amount such as -0.3mm is a value, not an option.</summary>
+    private static string Negative(string arg) =>
+        arg.Length > 1 && arg[0] == '-' && (char.IsAsciiDigit(arg[1]) || arg[1] == '.') ? '−' + arg[1..] : arg;
 
     private static void Verbs(IConfigurator config)
     {
@@ -35,6 +39,28 @@ public static class App
             .WithDescription("Work one formula, list them all, or hold them to a file of known values.")
             .WithExample("work", "helical spring rate", "wire=4.2mm", "meanDiameter=29mm", "activeCoils=5.5")
             .WithExample("work", "--rows", "rows.csv");
+        config.AddCommand<FieldsCommand>("fields").WithDescription("List everything that can be known about a build.");
+        config.AddCommand<SchemaCommand>("schema").WithDescription("Print the JSON Schema of a book.");
+        config.AddCommand<NewCommand>("new").WithDescription("Begin a book.");
+        config.AddCommand<ShowCommand>("show").WithDescription("Show the values that hold and how each is known.");
+        config.AddCommand<SetCommand>("set")
+            .WithDescription("Give a field a value.")
+            .WithExample("set", "cylinder[1].bore", "94.01 mm ± 0.005 mm", "--how", "measured");
+        config.AddCommand<MeasureCommand>("measure")
+            .WithDescription("Add a reading; earlier ones stay.")
+            .WithExample("measure", "cylinder[1].bore", "94.012 mm ± 0.006 mm", "--with", "bore gauge", "--by", "Ada");
+        config.AddBranch("change", change =>
+        {
+            change.SetDescription("Add changes and switch them on and off.");
+            change.AddCommand<ChangeAddCommand>("add").WithDescription("Begin a change.");
+            change.AddCommand<ChangeSwitchCommand>("on").WithDescription("Lay a change over the baseline.");
+            change.AddCommand<ChangeSwitchCommand>("off").WithDescription("Take a change off to compare.");
+            change.AddCommand<ChangeListCommand>("list").WithDescription("List the changes.");
+        });
+        config.AddCommand<LimitCommand>("limit").WithDescription("Set a limit of your own in place of a check's usual one, with a reason.");
+        config.AddCommand<CheckCommand>("check")
+            .WithDescription("Will it hold: every check, with its reserve. Exit code 0 all hold, 1 something falls short, 3 something is not known or too close to tell.")
+            .WithExample("check", "heron.json", "--explain", "squish[1]");
     }
 
     private static int Explain(Exception e)

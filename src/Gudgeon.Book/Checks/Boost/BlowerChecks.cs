@@ -1,5 +1,6 @@
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
+using Gudgeon.Calc.Boost;
 using Gudgeon.Calc.Catalogue;
 
 namespace Gudgeon.Book.Checks.Boost;
@@ -10,6 +11,26 @@ public abstract class BlowerCheck : Check
     public override string Family => "boost";
 
     public override IEnumerable<string> Instances(View view) => view.WordOr(Blower.Kind, "none") == "none" ? [] : [""];
+}
+
+/// <summary>Rotor speed at the rev limit against what the maker allows.</summary>
+public sealed class BlowerSpeedCheck : BlowerCheck
+{
+    public override string Id => "blower-speed";
+
+    public override string Title => "Supercharger speed at the rev limit";
+
+    public override string Source => "kinematics of the drive; limit by the maker of the blower";
+
+    public override string Caution => "An impeller that bursts leaves its housing: stay under the maker's speed, guard belt and rotor, and stand out of their plane.";
+
+    public override Judgement Examine(View view, string index) => Judgement.AtMost(
+        "rotor speed",
+        view.Work(RotorSpeed.FromRatio, view.Amount(Engine.RevLimit), view.Amount(Blower.DriveRatio), view.AmountOr(Blower.StepUp, 1), view.AmountOr(Blower.BeltSlip, 0)),
+        view.Amount(Blower.MaxSpeed),
+        Dimension.RotationalSpeed,
+        "rpm",
+        "blower.maxSpeed");
 }
 
 /// <summary>Least surge margin of the compressor over the run.</summary>

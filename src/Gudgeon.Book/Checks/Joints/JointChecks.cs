@@ -49,7 +49,7 @@ public sealed class HeadSeparationCheck : Check
 
     public override string Caution => "A head that lifts blows flame past the gasket: stop at the first trace of pressure in the coolant or soot between the fins.";
 
-    public override IEnumerable<string> Instances(View view) => Checks.Instances.Named(view, Joint.Torque.Subject).Where(i => view.CountOr(Joint.Cylinders, 0, i) > 0);
+    public override IEnumerable<string> Instances(View view) => Checks.Instances.Named(view, Joint.Torque.Subject).Where(i => i.Length == 0 || view.CountOr(Joint.Cylinders, 0, i) > 0);
 
     public override Judgement Examine(View view, string index)
     {

@@ -1,0 +1,37 @@
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Values;
+
+namespace Gudgeon.Book.Checks;
+
+/// <summary>What is missing, in few words: one entry for a field that several instances lack.</summary>
+public static class Wanted
+{
+    private const int Most = 8;
+
+    /// <summary>"cylinder.deckHeight, valve[inlet].lift and 12 more".</summary>
+    public static string Words(IEnumerable<string> missing)
+    {
+        var grouped = missing.GroupBy(Group).Select(g => g.Count() == 1 ? g.First() : Together([.. g])).ToList();
+        return grouped.Count <= Most ? string.Join(", ", grouped) : $"{string.Join(", ", grouped.Take(Most))} and {grouped.Count - Most} more";
+    }
+
+    private static string Group(string path) => Try(path) is { } address ? address.Field.Path + "|" + Side(address.Index) : path;
+
+    private static string Together(List<string> paths) => Try(paths[0]) is { } address ? (address with { Index = Side(address.Index) }).Path : paths[0];
+
+    /// <summary>inlet of inlet.1.2; nothing of a cylinder number or a name.</summary>
+    private static string Side(string index) => index.Split('.')[0] is "inlet" or "exhaust" ? index.Split('.')[0] : "";
+
+    private static FieldAddress? Try(string path)
+    {
+        try
+        {
+            return FieldCatalogue.Address(path);
+        }
+        catch (BadInputException)
+        {
+            // Not a field but a limit or a reason; it stands for itself.
+            return null;
+        }
+    }
+}

@@ -1,0 +1,118 @@
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Checks;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
+
+namespace Gudgeon.Book.Limits;
+
+/// <summary>One level of the family: the engine run harder or easier by one value.</summary>
+/// <param name="Value">The value that makes the level: drive ratio, or rev limit, rad/s.</param>
+/// <param name="Power">Greatest power, W.</param>
+/// <param name="Boost">Greatest boost, Pa gauge.</param>
+/// <param name="Extrapolated">Whether the compressor ran outside its map.</param>
+public sealed record Level(double Value, double Power, double Boost, bool Extrapolated);
+
+/// <summary>One part on the ladder.</summary>
+/// <param name="Finding">Its finding as things stand.</param>
+/// <param name="Reserves">Its reserve at each level.</param>
+/// <param name="Power">Power at which its reserve reaches 1, W; null when that lies outside the levels.</param>
+/// <param name="Value">Drive ratio or rev limit at which it does; null when outside.</param>
+/// <param name="GivesBelow">Whether it is short already at the lowest level.</param>
+public sealed record Rung(Finding Finding, IReadOnlyList<double> Reserves, double? Power, double? Value, bool GivesBelow);
+
+/// <summary>What gives first: the reserves along a family of levels, ranked by the power at which each reaches 1.</summary>
+/// <param name="Varied">The field that makes the levels: the blower's drive ratio, or the rev limit of an engine without one.</param>
+/// <param name="Now">Its value as things stand, SI.</param>
+/// <param name="Levels">Levels in rising order.</param>
+/// <param name="Rungs">Parts in the order in which they give.</param>
+/// <param name="Target">Target power, W; null when none is set.</param>
+/// <param name="Dropped">Levels that could not be run, in words.</param>
+public sealed record Ladder(Field Varied, double Now, IReadOnlyList<Level> Levels, IReadOnlyList<Rung> Rungs, double? Target, IReadOnlyList<string> Dropped);
+
+/// <summary>Runs the engine over a family of boost levels, or of rev limits, and sees where each reserve reaches 1.</summary>
+public static class GivesFirst
+{
+    /// <summary>Levels of boost as shares of the drive ratio that is fitted.</summary>
+    private static readonly double[] DriveShares = [0.55, 0.7, 0.8, 0.9, 1.0, 1.06, 1.12, 1.18];
+
+    private static readonly double[] SpeedShares = [0.75, 0.85, 0.92, 1.0, 1.06, 1.12, 1.18, 1.25];
+
+    /// <summary>The ladder of a snapshot.</summary>
+    /// <exception cref="BadInputException">The engine cannot be run yet; the sentence says what is missing.</exception>
+    public static Ladder Climb(Snapshot snapshot, DutyDesk desk, IProgress<double>? progress = null)
+    {
+        var (varied, source, now) = Varied(snapshot, desk);
+        var shares = varied == Blower.DriveRatio ? DriveShares : SpeedShares;
+        var appraiser = new Appraiser(desk) { WithUncertainty = false };
+        var findings = appraiser.Appraise(snapshot);
+        var levels = new List<Level>();
+        var reserves = findings.ToDictionary(f => f.Id, _ => new List<double>(), StringComparer.Ordinal);
+        var dropped = new List<string>();
+        for (var i = 0; i < shares.Length; i++)
+        {
+            var nudge = new Dictionary<string, double>(StringComparer.Ordinal) { [source] = now * shares[i] };
+            if (new View(snapshot, desk, nudge).Duty() is not { } duty)
+            {
+                dropped.Add($"{varied.Print(now * shares[i])} did not settle");
+                continue;
+            }
+
+            levels.Add(new Level(now * shares[i], duty.Power.Value, duty.Most(f => f.Boost).Value, duty.Figures.Any(p => p.Figures.Blower?.Extrapolated == true)));
+            foreach (var finding in findings)
+            {
+                reserves[finding.Id].Add(appraiser.Nudge(finding.Check, finding.Index, snapshot, nudge)?.Reserve ?? double.NaN);
+            }
+
+            progress?.Report((i + 1.0) / shares.Length);
+        }
+
+        var target = new View(snapshot).AmountIf(Target.Power);
+        var rungs = findings
+            .Where(f => f.Check.Family != "goal" && Moves(reserves[f.Id]))
+            .Select(f => Rung(f, reserves[f.Id], levels))
+            .OrderBy(r => r.GivesBelow ? 0 : r.Power is null ? 2 : 1)
+            .ThenBy(r => r.Power ?? 0)
+            .ThenBy(r => r.Reserves[^1])
+            .ToList();
+        return new Ladder(varied, now, levels, rungs, target, dropped);
+    }
+
+    private static (Field Field, string Source, double Now) Varied(Snapshot snapshot, DutyDesk desk)
+    {
+        var view = new View(snapshot, desk);
+        if (view.Duty() is null)
+        {
+            throw new BadInputException($"the engine cannot be run yet; wanted: {Wanted.Words(view.Trace.Missing)}");
+        }
+
+        var field = view.WordOr(Blower.Kind, "none") == "none" ? Engine.RevLimit : Blower.DriveRatio;
+        var found = snapshot.Find(new FieldAddress(field, ""))!;
+        return (field, found.Source, found.Value.Si);
+    }
+
+    private static bool Moves(List<double> reserves) =>
+        reserves.Count > 1 && reserves.TrueForAll(double.IsFinite) && reserves.Max() - reserves.Min() > 1e-6 * Math.Abs(reserves[0]);
+
+    private static Rung Rung(Finding finding, List<double> reserves, List<Level> levels)
+    {
+        if (reserves[0] < 1)
+        {
+            return new Rung(finding, reserves, levels[0].Power, levels[0].Value, GivesBelow: true);
+        }
+
+        for (var i = 1; i < reserves.Count; i++)
+        {
+            if (reserves[i] < 1)
+            {
+                var t = (reserves[i - 1] - 1) / (reserves[i - 1] - reserves[i]);
+                return new Rung(finding, reserves, Between(levels[i - 1].Power, levels[i].Power, t), Between(levels[i - 1].Value, levels[i].Value, t), GivesBelow: false);
+            }
+        }
+
+        return new Rung(finding, reserves, null, null, GivesBelow: false);
+    }
+
+    private static double Between(double a, double b, double t) => a + (t * (b - a));
+}

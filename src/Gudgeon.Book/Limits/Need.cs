@@ -1,0 +1,203 @@
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Checks;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
+using Gudgeon.Calc.Boost;
+using Gudgeon.Calc.Catalogue;
+using Gudgeon.Simulation.Engine;
+using Gudgeon.Simulation.Sprint;
+
+namespace Gudgeon.Book.Limits;
+
+/// <summary>One thing that the goal needs.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="Now">As the engine stands, SI; NaN when it has no such thing.</param>
+/// <param name="Needed">By the engine model, SI; NaN when it does not apply.</param>
+/// <param name="Rule">By the rule of thumb, SI; NaN when there is none. Common practice, no source.</param>
+/// <param name="Dimension">What it measures.</param>
+/// <param name="Unit">Display unit.</param>
+public sealed record NeedLine(string Name, double Now, double Needed, double Rule, Dimension Dimension, string Unit);
+
+/// <summary>What a goal needs of the engine.</summary>
+/// <param name="Power">Power wanted, W.</param>
+/// <param name="Lines">What it needs.</param>
+/// <param name="Note">How it was solved, and why it cannot be reached when it cannot.</param>
+/// <param name="Reached">Whether the engine reaches the power by the one value that was varied.</param>
+public sealed record Need(double Power, IReadOnlyList<NeedLine> Lines, string Note, bool Reached);
+
+/// <summary>Solves the engine model for the value that gives a wanted power, or a wanted quarter-mile time.</summary>
+/// <param name="snapshot">The values that hold.</param>
+/// <param name="desk">Where engine runs are made and kept.</param>
+public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
+{
+    private const double QuarterMile = 402.336;
+    private const double Close = 5e-4;
+
+    /// <summary>What this power needs.</summary>
+    /// <exception cref="BadInputException">The engine cannot be run yet.</exception>
+    public Need ForPower(double power)
+    {
+        var now = Run(null);
+        var view = new View(snapshot, desk);
+        if (view.WordOr(Blower.Kind, "none") == "none")
+        {
+            return WithIdealBlower(now, power, view);
+        }
+
+        var fitted = view.Amount(Blower.DriveRatio);
+        var (ratio, duty) = Solve(power, fitted, x => Run(x));
+        var reached = Math.Abs(duty.Power.Value / power - 1) < 2 * Close;
+        var note = reached
+            ? "found by running the engine model with other drive ratios"
+            : $"this blower does not reach it: the most it gives is {Target.Power.Print(duty.Power.Value)} at a drive ratio of {Figures.Number(ratio, 4)}";
+        return new Need(power, Lines(view, now, duty, power, fitted, ratio), note, reached);
+    }
+
+    /// <summary>The power that this quarter-mile time needs, W.</summary>
+    /// <exception cref="BadInputException">Something is missing, or grip makes the time impossible.</exception>
+    public double PowerForQuarter(double time)
+    {
+        var view = new View(snapshot, desk);
+        var spec = SprintAssembly.Build(view, QuarterMile) ?? throw new BadInputException($"the run cannot be computed yet; wanted: {Wanted.Words(view.Trace.Missing)}");
+        var scale = StandingStart.TorqueScaleFor(spec, time);
+        return scale.Possible
+            ? scale.Scale * view.Duty()!.Power.Value
+            : throw new BadInputException($"a quarter mile in {Target.QuarterTime.Print(time)} cannot be had by power: the best is {Target.QuarterTime.Print(scale.BestTime)}, chiefly limited by {EnumWords.Of(scale.ChiefLimit.ToString())}");
+    }
+
+    private EngineDuty Run(double? driveRatio)
+    {
+        var source = snapshot.Find(new FieldAddress(Blower.DriveRatio, ""))?.Source;
+        var nudge = driveRatio is { } x && source is not null ? new Dictionary<string, double>(StringComparer.Ordinal) { [source] = x } : null;
+        var view = new View(snapshot, desk, nudge);
+        return view.Duty() ?? throw new BadInputException($"the engine cannot be run; wanted: {Wanted.Words(view.Trace.Missing)}");
+    }
+
+    /// <summary>Regula falsi with the Illinois step on the power; the best that was seen when it cannot be bracketed.</summary>
+    private static (double Value, EngineDuty Duty) Solve(double power, double start, Func<double, EngineDuty> run)
+    {
+        var (low, high) = (start, start);
+        var lowDuty = run(start);
+        var highDuty = lowDuty;
+        while (lowDuty.Power.Value > power && low > 0.2 * start)
+        {
+            (high, highDuty) = (low, lowDuty);
+            low *= 0.8;
+            lowDuty = run(low);
+        }
+
+        while (highDuty.Power.Value < power && high < 1.6 * start)
+        {
+            var next = run(high * 1.1);
+            if (next.Power.Value <= highDuty.Power.Value)
+            {
+                return (high, highDuty);
+            }
+
+            (low, lowDuty) = (high, highDuty);
+            (high, highDuty) = (high * 1.1, next);
+        }
+
+        var (fLow, fHigh) = (lowDuty.Power.Value - power, highDuty.Power.Value - power);
+        for (var i = 0; i < 20; i++)
+        {
+            var x = high > low && fHigh > fLow ? low - (fLow * (high - low) / (fHigh - fLow)) : high;
+            var duty = run(x);
+            var f = duty.Power.Value - power;
+            if (Math.Abs(f) < Close * power || high <= low)
+            {
+                return (x, duty);
+            }
+
+            (low, fLow, high, fHigh) = f < 0 ? (x, f, high, fHigh / 2) : (low, fLow / 2, x, f);
+        }
+
+        return (high, highDuty);
+    }
+
+    /// <summary>An engine without a blower is asked through an ideal one: no losses, cooled to the air of the day.</summary>
+    private static Need WithIdealBlower(EngineDuty now, double power, View view)
+    {
+        if (power <= now.Power.Value)
+        {
+            return new Need(power, LinesWithout(view, now, now, power), "the engine gives this as it stands", true);
+        }
+
+        var speeds = now.Points.Select(p => p.Speed).ToList();
+        var (_, duty) = Solve(power, 1.0, x => new EngineDuty(EngineRun.Run(WithIdeal(now.Spec, x), speeds, now), now.Ambient, now.Spec) is var run && run.Points.All(p => p.Converged)
+            ? run
+            : throw new BadInputException("the engine run with an ideal blower did not settle"));
+        var reached = Math.Abs(duty.Power.Value / power - 1) < 2 * Close;
+        return new Need(
+            power,
+            LinesWithout(view, now, duty, power),
+            reached ? "this engine has no blower: found by running the model with an ideal cooled one, so a real one needs more" : $"even an ideal blower gives no more than {Target.Power.Print(duty.Power.Value)}",
+            false);
+    }
+
+    private static EngineSpec WithIdeal(EngineSpec spec, double ratio)
+    {
+        var swept = spec.Cylinders.Sum(c => Math.PI / 4 * c.Bore * c.Bore * c.Stroke);
+        return spec with
+        {
+            Intake = spec.Intake with
+            {
+                Induction = new PositiveDisplacementInduction { DriveRatio = ratio, Displacement = swept / 2, MechanicalEfficiency = 1, Efficiency = 1, InternalCompression = 1 },
+                Cooler = new Simulation.Engine.ChargeCooler { Effectiveness = 1, CoolantTemperature = spec.Ambient.Temperature, EffectiveArea = 4 * spec.Intake.ThrottleArea },
+            },
+        };
+    }
+
+    private static IReadOnlyList<NeedLine> Lines(View view, EngineDuty now, EngineDuty need, double power, double fitted, double ratio)
+    {
+        var at = At(need);
+        var before = At(now);
+        var ruleBoost = RuleOfThumb(view, need, power).ManifoldPressure - need.Ambient.Pressure;
+        var ruleRatio = fitted * Math.Sqrt(Math.Max(ruleBoost, 0) / Math.Max(before.Boost, 1));
+        return
+        [
+            .. Common(view, now, need, power),
+            new("drive ratio", fitted, ratio, ruleRatio, Dimension.Number, ""),
+            new("supercharger speed at the rev limit", now.Points[^1].Figures!.Blower?.Speed ?? double.NaN, need.Points[^1].Figures!.Blower?.Speed ?? double.NaN, double.NaN, Dimension.RotationalSpeed, "rpm"),
+            new("pressure ratio", before.Blower?.PressureRatio ?? double.NaN, at.Blower?.PressureRatio ?? double.NaN, double.NaN, Dimension.Number, ""),
+            new("drive power", before.Blower?.DrivePower ?? double.NaN, at.Blower?.DrivePower ?? double.NaN, double.NaN, Dimension.Power, "kW"),
+        ];
+    }
+
+    private static IReadOnlyList<NeedLine> LinesWithout(View view, EngineDuty now, EngineDuty need, double power) => [.. Common(view, now, need, power)];
+
+    private static IEnumerable<NeedLine> Common(View view, EngineDuty now, EngineDuty need, double power)
+    {
+        var (before, at, rule) = (At(now), At(need), RuleOfThumb(view, need, power));
+        var injectors = view.CountOr(FuelSystem.Injectors, need.Spec.Cylinders.Count);
+        var duty = view.AmountOr(FuelSystem.InjectorDutyMax, 0.85);
+        var ruleFuel = power * RuleConsumption(need);
+        yield return new("power", now.Power.Value, need.Power.Value, power, Dimension.Power, "kW");
+        yield return new("at engine speed", now.Power.Speed, need.Power.Speed, double.NaN, Dimension.RotationalSpeed, "rpm");
+        yield return new("air flow", before.AirFlow, at.AirFlow, rule.AirFlow, Dimension.MassFlow, "g/s");
+        yield return new("boost", before.Boost, at.Boost, rule.ManifoldPressure - need.Ambient.Pressure, Dimension.Pressure, "bar");
+        yield return new("charge temperature", before.ChargeTemperature, at.ChargeTemperature, double.NaN, Dimension.Temperature, "°C");
+        yield return new("fuel flow", before.FuelFlow, at.FuelFlow, ruleFuel, Dimension.MassFlow, "g/s");
+        yield return new($"flow of each of {injectors} injectors, held open", view.AmountIf(FuelSystem.InjectorFlow) ?? double.NaN, at.FuelFlow / injectors / duty, ruleFuel / injectors / duty, Dimension.MassFlow, "g/s");
+        yield return new("peak cylinder pressure", now.PeakPressure.Value, need.PeakPressure.Value, double.NaN, Dimension.Pressure, "bar");
+        yield return new("knock integral (1 is the onset)", now.Most(f => f.KnockIntegral).Value, need.Most(f => f.KnockIntegral).Value, double.NaN, Dimension.Number, "");
+    }
+
+    private static PointFigures At(EngineDuty duty) => duty.Points.Select(p => p.Figures!).MaxBy(f => f.Power)!;
+
+    /// <summary>300 g/kWh of petrol, other fuels by their heating value. Common practice, no source.</summary>
+    private static double RuleConsumption(EngineDuty duty) => 300e-3 / 3.6e6 * 43.4e6 / duty.Spec.Fuel.HeatingValue;
+
+    private static BoostGoal RuleOfThumb(View view, EngineDuty duty, double power) => view.Work(
+        AirDemand.ForPower,
+        power,
+        RuleConsumption(duty),
+        duty.Spec.Lambda * duty.Spec.Fuel.StoichiometricAirFuelRatio(),
+        duty.Spec.Cylinders.Sum(c => Math.PI / 4 * c.Bore * c.Bore * c.Stroke),
+        duty.Power.Speed,
+        At(duty).ChargeTemperature,
+        1.0,
+        2);
+}

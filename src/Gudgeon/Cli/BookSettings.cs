@@ -1,0 +1,99 @@
+using System.ComponentModel;
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Files;
+using Gudgeon.Book.Values;
+using Spectre.Console.Cli;
+
+namespace Gudgeon.Cli;
+
+/// <summary>What every verb that opens a book takes.</summary>
+internal abstract class BookSettings : CommandSettings
+{
+    [CommandOption("--imperial")]
+    [Description("Print in inch units.")]
+    public bool Imperial { get; init; }
+
+    [CommandOption("--json")]
+    [Description("Print JSON.")]
+    public bool Json { get; init; }
+}
+
+/// <summary>Verbs that read one book: gudgeon check heron.json.</summary>
+internal class ReadSettings : BookSettings
+{
+    [CommandArgument(0, "[BOOK]")]
+    [Description("The book; the only one in this folder when left out.")]
+    public string? Path { get; init; }
+
+    public BookFile Open() => BookFile.Open(Books.Find(Path));
+}
+
+/// <summary>Finds the book that a command means.</summary>
+internal static class Books
+{
+    /// <summary>The book named, else the one in GUDGEON_BOOK, else the only one in this folder.</summary>
+    /// <exception cref="BadInputException">None, or more than one.</exception>
+    public static string Find(string? named)
+    {
+        if (named is not null && !Directory.Exists(named))
+        {
+            return named;
+        }
+
+        if (named is null && Environment.GetEnvironmentVariable("GUDGEON_BOOK") is { Length: > 0 } set)
+        {
+            return set;
+        }
+
+        var folder = named ?? ".";
+        var books = Directory.EnumerateFiles(folder, "*.json").Where(IsBook).Order(StringComparer.Ordinal).ToList();
+        return books.Count switch
+        {
+            1 => books[0],
+            0 => throw new BadInputException($"there is no book in {(named is null ? "this folder" : $"'{named}'")}; name one, or begin one with: gudgeon new heron.json --name Heron"),
+            _ => throw new BadInputException($"there are several books here ({string.Join(", ", books.Select(System.IO.Path.GetFileName))}); name one"),
+        };
+    }
+
+    /// <summary>Splits "[BOOK] PATH VALUE": the first word is the book when it is a file or ends in .json.</summary>
+    public static (string Book, string[] Words) Split(string[] words, int wanted, string usage)
+    {
+        var named = words.Length > 0 && (words[0].EndsWith(".json", StringComparison.OrdinalIgnoreCase) || File.Exists(words[0]));
+        var rest = named ? words[1..] : words;
+        return rest.Length == wanted
+            ? (Find(named ? words[0] : null), rest)
+            : throw new BadInputException($"wanted: {usage}");
+    }
+
+    /// <summary>A book with values laid over it for one command: "temperature=30 °C".</summary>
+    /// <exception cref="BadInputException">Not name=value, or a value that the field does not take.</exception>
+    public static BuildBook With(BuildBook book, IEnumerable<string> settings, string prefix)
+    {
+        var values = settings
+            .SelectMany(s => s.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+            .Select(s => s.Split('=', 2, StringSplitOptions.TrimEntries))
+            .Select(p => p.Length == 2 ? p : throw new BadInputException($"given '{p[0]}', wanted name=value, such as temperature=30°C"))
+            .Select(p => (Address: FieldCatalogue.Address(prefix + p[0]), Text: p[1]))
+            .ToDictionary(p => p.Address.Path, p => KnownValue.Read(p.Address.Field, p.Text), StringComparer.Ordinal);
+        if (values.Count == 0)
+        {
+            return book;
+        }
+
+        var asked = new Change("as-asked", "Asked on the command line", "", true, values);
+        var measurements = book.Measurements.Where(m => !m.Address.WithGroups().Any(a => values.ContainsKey(a.Path))).ToList();
+        return book with { Changes = [.. book.Changes, asked], Measurements = measurements };
+    }
+
+    private static bool IsBook(string path)
+    {
+        using var reader = new StreamReader(path);
+        var head = new char[2048];
+        return head.AsSpan(0, reader.ReadBlock(head)).Contains("\"gudgeon\"", StringComparison.Ordinal);
+    }
+
+    /// <summary>A desk for engine runs that shows its progress on a terminal.</summary>
+    public static DutyDesk Desk(CancellationToken stop) => new() { Cancellation = stop, Progress = Progress.OnTerminal("engine run") };
+}

@@ -1,0 +1,167 @@
+using System.ComponentModel;
+using System.Globalization;
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Checks;
+using Gudgeon.Book.Rows;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
+using Spectre.Console.Cli;
+
+namespace Gudgeon.Cli;
+
+/// <summary>gudgeon check: will it hold.</summary>
+internal sealed class CheckCommand : Command<CheckCommand.Settings>
+{
+    private const int FallsShort = 1;
+    private const int NotKnown = 3;
+
+    internal sealed class Settings : ReadSettings
+    {
+        [CommandOption("--family <FAMILY>")]
+        [Description("Only the checks of this family.")]
+        public string? Family { get; init; }
+
+        [CommandOption("--explain <ID>")]
+        [Description("Open one finding, such as squish or squish[[1]]: formulas with their numbers, inputs, sources, cautions.")]
+        public string? Explain { get; init; }
+
+        [CommandOption("--monte-carlo <N>")]
+        [Description("Propagate the uncertainties by this many random draws as well (JCGM 101).")]
+        public int? MonteCarlo { get; init; }
+    }
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        var snapshot = settings.Open().Book.Now();
+        var desk = Books.Desk(cancellationToken);
+        var appraiser = new Appraiser(desk);
+        var findings = Wanted(settings, appraiser, snapshot);
+        var draws = settings.MonteCarlo is { } n ? findings.ToDictionary(f => f.Id, f => MonteCarlo.Run(appraiser, f, snapshot, n), StringComparer.Ordinal) : [];
+        if (settings.Json)
+        {
+            Out.Json(findings.Select(f => FindingJson.Of(f, draws.GetValueOrDefault(f.Id))));
+        }
+        else if (settings.Explain is not null)
+        {
+            findings.ToList().ForEach(f => Explain(f, draws.GetValueOrDefault(f.Id), settings.Imperial));
+        }
+        else
+        {
+            List(findings, draws, settings.Imperial);
+        }
+
+        return findings.Any(f => f.Verdict == Verdict.FallsShort) ? FallsShort
+            : findings.Any(f => f.Verdict is Verdict.NotKnownYet or Verdict.TooCloseToTell) ? NotKnown : 0;
+    }
+
+    private static IReadOnlyList<Finding> Wanted(Settings settings, Appraiser appraiser, Snapshot snapshot)
+    {
+        if (settings.Explain is not { } id)
+        {
+            return appraiser.Appraise(snapshot, settings.Family is null ? null : CheckCatalogue.OfFamily(settings.Family));
+        }
+
+        var open = id.IndexOf('[', StringComparison.Ordinal);
+        var check = CheckCatalogue.Find(open < 0 ? id : id[..open]);
+        var all = appraiser.Appraise(snapshot, [check]);
+        var found = all.Where(f => open < 0 || f.Id == id).ToList();
+        return found.Count > 0 ? found : throw new BadInputException(all.Count == 0
+            ? $"the build has no part that the check '{check.Id}' is about"
+            : $"there is no finding '{id}'; there are {string.Join(", ", all.Select(f => f.Id))}");
+    }
+
+    private static void List(IReadOnlyList<Finding> findings, Dictionary<string, MonteCarloResult?> draws, bool imperial)
+    {
+        foreach (var family in findings.GroupBy(f => f.Check.Family))
+        {
+            Out.Line(family.Key);
+            foreach (var f in family)
+            {
+                Out.Line($"  {Mark(f.Verdict)} {f.Id,-28} {f.Verdict.Words(),-18} {Figure(f, imperial)}");
+                Out.LineIf(f.Advice.Length > 0, $"      {f.Advice}");
+                Out.LineIf(draws.GetValueOrDefault(f.Id) is not null, $"      by draws: {Drawn(draws.GetValueOrDefault(f.Id))}");
+                foreach (var question in f.Questions)
+                {
+                    Out.Line($"      ? {question}");
+                }
+            }
+        }
+
+        Out.Line();
+        Out.Line(string.Join(", ", Enum.GetValues<Verdict>().Select(v => $"{findings.Count(f => f.Verdict == v)} {v.Words()}")));
+        Out.Line("Advice to a competent person: the makers' data, local rules and the scrutineers have the last word.");
+    }
+
+    private static void Explain(Finding f, MonteCarloResult? drawn, bool imperial)
+    {
+        Out.Line($"{f.Check.Title} [{f.Id}]: {f.Verdict.Words()}");
+        Out.Line($"  {Figure(f, imperial)}");
+        Out.LineIf(f.Judgement is not null, $"  limit from: {f.Judgement?.LimitSource}");
+        Out.LineIf(f.Advice.Length > 0, $"  {f.Advice}");
+        foreach (var step in f.Trace.Steps)
+        {
+            Step(step);
+        }
+
+        Out.Line("  read:");
+        foreach (var read in f.Trace.Reads.OrderBy(r => r.Address.Path, StringComparer.Ordinal))
+        {
+            Out.Line($"    {read.Address.Path,-34} {Read(read)}");
+        }
+
+        if (f.Contributions.Count > 0)
+        {
+            Out.Line("  uncertainty of the reserve, for one standard uncertainty of each:");
+            foreach (var c in f.Contributions)
+            {
+                Out.Line($"    {c.Found.Source,-34} {Figures.Number(c.Effect, 3)}");
+            }
+
+            Out.Line($"  probability that it holds: {DecisionRule.Conformity(f.Reserve, f.ReserveUncertainty).ToString("P1", CultureInfo.InvariantCulture)}");
+        }
+
+        Out.LineIf(drawn is not null, $"  by draws: {Drawn(drawn)}");
+        Out.Line($"  source: {f.Check.Source}");
+        Out.LineIf(f.Check.Caution.Length > 0, $"  caution: {f.Check.Caution}");
+        foreach (var question in f.Questions)
+        {
+            Out.Line($"  ? {question}");
+        }
+    }
+
+    private static void Step(Step step)
+    {
+        Out.Line($"  {step.Formula.Name}: {step.Formula.Declaration.Expression}");
+        Out.Line($"    {Expression.WithNumbers(step.Formula, step.Arguments, step.Results)}");
+        Out.Line($"    {step.Formula.Declaration.Source}");
+    }
+
+    private static string Read(Read read) => read switch
+    {
+        { IsMissing: true } => "not known yet",
+        { Found: null } => $"{read.Fallback} (customary, nothing known)",
+        _ => $"{read.Found.Value.Content} ({(read.Found.Under.Length > 0 ? $"change {read.Found.Under}, " : "")}{read.Found.Value.Story}){(read.Found.Source != read.Address.Path ? $" from {read.Found.Source}" : "")}",
+    };
+
+    private static string Figure(Finding f, bool imperial)
+    {
+        if (f.Judgement is not { } j)
+        {
+            return "";
+        }
+
+        var spread = f.ValueUncertainty > 0 ? $" ± {Figures.Number(2 * f.ValueUncertainty / Units.Declared(j.Dimension, j.Unit).Factor, 2)}" : "";
+        var reserve = f.ReserveUncertainty > 0 ? $" ± {Figures.Number(2 * f.ReserveUncertainty, 2)}" : "";
+        return $"{j.Quantity} {j.Print(j.Value, imperial)}{(imperial ? "" : spread)}{(j.Remark.Length > 0 ? " " + j.Remark : "")}, wanted {j.LimitText}; reserve {Figures.Number(j.Reserve, 3)}{reserve}";
+    }
+
+    private static string Drawn(MonteCarloResult? drawn) => drawn is null ? "" : $"reserve {Figures.Number(drawn.Mean, 4)}, standard uncertainty {Figures.Number(drawn.Deviation, 2)}, 95 % between {Figures.Number(drawn.Low, 4)} and {Figures.Number(drawn.High, 4)}, holds in {drawn.Conformity.ToString("P1", CultureInfo.InvariantCulture)} of {drawn.Draws}";
+
+    private static string Mark(Verdict verdict) => verdict switch
+    {
+        Verdict.Holds => "+",
+        Verdict.FallsShort => "x",
+        Verdict.TooCloseToTell => "~",
+        _ => "?",
+    };
+}

@@ -1,0 +1,48 @@
+using System.ComponentModel;
+using System.Globalization;
+using Gudgeon.Book.Files;
+using Gudgeon.Book.Values;
+using Spectre.Console.Cli;
+
+namespace Gudgeon.Cli;
+
+/// <summary>gudgeon measure: adds a reading; earlier ones stay.</summary>
+internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
+{
+    internal sealed class Settings : CommandSettings
+    {
+        [CommandArgument(0, "<WORDS>")]
+        [Description("[[BOOK]] PATH VALUE, such as cylinder[1].bore \"94.01 mm ± 0.005 mm\".")]
+        public string[] Words { get; init; } = [];
+
+        [CommandOption("--with <INSTRUMENT>")]
+        [Description("The instrument.")]
+        public string With { get; init; } = "";
+
+        [CommandOption("--by <NAME>")]
+        [Description("Who read it.")]
+        public string By { get; init; } = "";
+
+        [CommandOption("--on <DATE>")]
+        [Description("When; now when left out.")]
+        public string On { get; init; } = "";
+
+        [CommandOption("--note <TEXT>")]
+        [Description("Anything else worth knowing.")]
+        public string Note { get; init; } = "";
+    }
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        var (book, rest) = Books.Split(settings.Words, 2, "gudgeon measure [BOOK] PATH VALUE --with INSTRUMENT --by NAME");
+        if (settings.With.Length == 0 || settings.By.Length == 0)
+        {
+            throw new BadInputException($"{rest[0]}: a reading needs the instrument and the person: --with INSTRUMENT --by NAME");
+        }
+
+        var on = settings.On.Length > 0 ? settings.On : DateTimeOffset.Now.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+        var file = BookFile.Open(book).Measure(rest[0], rest[1], settings.With, settings.By, on, settings.Note);
+        SetCommand.Echo(file, rest[0]);
+        return 0;
+    }
+}
