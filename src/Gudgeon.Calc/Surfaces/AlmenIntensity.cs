@@ -100,15 +100,19 @@ public static class AlmenIntensity
         return cross / square;
     }
 
-    /// <summary>Slope of the least sum of squares with the rate, up to a positive factor.</summary>
+    /// <summary>
+    /// Slope of the least sum of squares with the rate, up to a positive factor that keeps it of order one: at high
+    /// rates the slope itself fades to nothing and would pass for a root.
+    /// </summary>
     private static double Slope(double rate, double[] times, double[] heights)
     {
         var limit = Amplitude(rate, times, heights);
+        var first = times.Min();
         var sum = 0.0;
         for (var i = 0; i < times.Length; i++)
         {
-            var decay = Math.Exp(-rate * times[i]);
-            sum += (heights[i] - (limit * (1 - decay))) * times[i] * decay;
+            var miss = (heights[i] / limit) - 1 + Math.Exp(-rate * times[i]);
+            sum += miss * times[i] / first * Math.Exp(-rate * (times[i] - first));
         }
 
         return sum;
