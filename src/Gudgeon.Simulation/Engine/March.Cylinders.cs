@@ -242,15 +242,18 @@ internal sealed partial class March
         return h * ((surface * t) - wallSum);
     }
 
-    /// <summary>Liquid fuel in the cylinder evaporates with its remaining mass.</summary>
+    /// <summary>Liquid fuel in the cylinder evaporates with its remaining mass and with what is missing to saturation.</summary>
     private void Evaporate(int c, int n, double[] y, double[] f)
     {
-        if (_zones[c].Mode == ZoneMode.Mixed && _spec.Combustion is not null)
+        var liquid = y[(PerNode * n) + Liquid];
+        if (_zones[c].Mode != ZoneMode.Mixed || liquid == 0)
         {
-            var rate = y[(PerNode * n) + Liquid] * _omega / (_spec.Delivery.EvaporationAngle * Math.PI / 180);
-            f[(PerNode * n) + Liquid] -= rate;
-            f[(PerNode * n) + Vapour] += rate;
+            return;
         }
+
+        var rate = liquid * _omega / (_spec.Delivery.EvaporationAngle * Math.PI / 180) * Math.Max(0, 1 - Saturation(n));
+        f[(PerNode * n) + Liquid] -= rate;
+        f[(PerNode * n) + Vapour] += rate;
     }
 
     /// <summary>
