@@ -88,7 +88,7 @@ public sealed record FrictionSpec
     public double PeakPressure { get; init; } = 0.005;
 
     /// <summary>C, Pa per m/s.</summary>
-    public double PistonSpeed { get; init; } = 0.045e5;
+    public double PistonSpeed { get; init; } = 0.09e5;
 
     /// <summary>D, Pa per (m/s)².</summary>
     public double PistonSpeedSquared { get; init; } = 0.0009e5;
