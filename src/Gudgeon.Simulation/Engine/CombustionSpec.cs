@@ -43,10 +43,13 @@ public sealed record CombustionSpec
 /// <summary>Fuel injected into the port, dosed to the air that passes so that the mixture is everywhere the given one.</summary>
 public sealed record FuelDelivery
 {
-    /// <summary>Share evaporated before the inlet valve with heat drawn from the charge, 0 to 1; the rest evaporates in the cylinder.</summary>
+    /// <summary>
+    /// Share evaporated before the inlet valve with heat drawn from the charge, 0 to 1; less where the charge is so cold that
+    /// the vapour would pass saturation. The rest evaporates in the cylinder.
+    /// </summary>
     public double EvaporatedInPort { get; init; } = 0.6;
 
-    /// <summary>Crank angle in which the liquid in the cylinder falls to 1/e, degrees.</summary>
+    /// <summary>Crank angle in which the liquid in the cylinder falls to 1/e far from saturation, degrees.</summary>
     public double EvaporationAngle { get; init; } = 40;
 
     /// <summary>Temperature of the fuel injected, K.</summary>
@@ -85,7 +88,7 @@ public sealed record FrictionSpec
     public double PeakPressure { get; init; } = 0.005;
 
     /// <summary>C, Pa per m/s.</summary>
-    public double PistonSpeed { get; init; } = 0.045e5;
+    public double PistonSpeed { get; init; } = 0.09e5;
 
     /// <summary>D, Pa per (m/s)².</summary>
     public double PistonSpeedSquared { get; init; } = 0.0009e5;

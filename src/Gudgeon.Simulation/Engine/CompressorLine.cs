@@ -14,19 +14,19 @@ public sealed class CompressorLine
     // A flat line gives no flow for a pressure ratio: for the inversion it is tilted by this share of its head over its length.
     private const double Tilt = 0.02;
 
-    // Beyond surge the flow dies away over this share of the head; before choke runs out it still grows by ChokeGrowth.
+    // Beyond the surge end the flow dies away over this share of the head.
     private const double SurgeBand = 0.10;
 
     private readonly double[] _flow;
     private readonly double[] _head;
-    private readonly double[] _efficiency;
+    private readonly double[] _work;
     private readonly double[] _tiltedHead;
 
-    private CompressorLine(double correctedSpeed, double[] flow, double[] head, double[] efficiency, bool extrapolated)
+    private CompressorLine(double correctedSpeed, double[] flow, double[] head, double[] work, bool extrapolated)
     {
         CorrectedSpeed = correctedSpeed;
         Extrapolated = extrapolated;
-        (_flow, _head, _efficiency) = (flow, head, efficiency);
+        (_flow, _head, _work) = (flow, head, work);
         _tiltedHead = [.. head.Select((h, i) => h + (Tilt * head[0] * (0.5 - ((double)i / Intervals))))];
     }
 
@@ -46,7 +46,14 @@ public sealed class CompressorLine
     public double SurgePressureRatio => Ratio(_head[0]);
 
     /// <summary>The point at a position, 0 (surge) to 1 (choke).</summary>
-    public CompressorPoint At(double position) => new(Read(_flow, position), Ratio(Read(_head, position)), Read(_efficiency, position));
+    public CompressorPoint At(double position)
+    {
+        var head = Read(_head, position);
+        return new(Read(_flow, position), Ratio(head), head / Read(_work, position));
+    }
+
+    /// <summary>The point at a pressure ratio, held at the ends.</summary>
+    public CompressorPoint AtPressureRatio(double pressureRatio) => At(Against(pressureRatio).Position);
 
     /// <summary>The point at a corrected flow, kg/s, held at the ends.</summary>
     public CompressorPoint AtFlow(double correctedFlow)
@@ -68,7 +75,7 @@ public sealed class CompressorLine
     {
         var points = line.Points;
         var along = Along(points);
-        var (flow, head, efficiency) = (new double[Intervals + 1], new double[Intervals + 1], new double[Intervals + 1]);
+        var (flow, head, work) = (new double[Intervals + 1], new double[Intervals + 1], new double[Intervals + 1]);
         for (int i = 0, j = 1; i <= Intervals; i++)
         {
             var position = (double)i / Intervals;
@@ -80,13 +87,13 @@ public sealed class CompressorLine
             var share = Math.Clamp((position - along[j - 1]) / (along[j] - along[j - 1]), 0, 1);
             flow[i] = Blend(points[j - 1].CorrectedFlow, points[j].CorrectedFlow, share);
             head[i] = Blend(Head(points[j - 1].PressureRatio), Head(points[j].PressureRatio), share);
-            efficiency[i] = Blend(points[j - 1].Efficiency, points[j].Efficiency, share);
+            work[i] = Blend(Work(points[j - 1]), Work(points[j]), share);
         }
 
-        return new CompressorLine(line.CorrectedSpeed, flow, head, efficiency, extrapolated: false);
+        return new CompressorLine(line.CorrectedSpeed, flow, head, work, extrapolated: false);
     }
 
-    /// <summary>Blends flow and efficiency with speed, head with speed squared, at equal positions.</summary>
+    /// <summary>Blends flow with speed, head and temperature rise with speed squared, at equal positions.</summary>
     internal static CompressorLine Between(CompressorLine lower, CompressorLine upper, double speed)
     {
         var (a, b) = (lower.CorrectedSpeed, upper.CorrectedSpeed);
@@ -96,7 +103,7 @@ public sealed class CompressorLine
             speed,
             [.. lower._flow.Zip(upper._flow, (x, y) => Blend(x, y, share))],
             [.. lower._head.Zip(upper._head, (x, y) => Blend(x, y, squareShare))],
-            [.. lower._efficiency.Zip(upper._efficiency, (x, y) => Blend(x, y, share))],
+            [.. lower._work.Zip(upper._work, (x, y) => Blend(x, y, squareShare))],
             extrapolated: false);
     }
 
@@ -104,7 +111,7 @@ public sealed class CompressorLine
     internal CompressorLine Scaled(double speed)
     {
         var scale = speed / CorrectedSpeed;
-        return new CompressorLine(speed, [.. _flow.Select(f => f * scale)], [.. _head.Select(h => h * scale * scale)], _efficiency, extrapolated: true);
+        return new CompressorLine(speed, [.. _flow.Select(f => f * scale)], [.. _head.Select(h => h * scale * scale)], [.. _work.Select(w => w * scale * scale)], extrapolated: true);
     }
 
     /// <summary>
@@ -117,12 +124,12 @@ public sealed class CompressorLine
         if (head >= _tiltedHead[0])
         {
             var beyond = (head - _tiltedHead[0]) / (SurgeBand * Math.Max(_head[0], 1e-3));
-            return new(_flow[0] / (1 + (beyond * (1 + beyond))), _head[0] / _efficiency[0], -beyond);
+            return new(_flow[0] / (1 + (beyond * (1 + beyond))), _work[0], -beyond);
         }
 
         if (head <= _tiltedHead[^1])
         {
-            return new(_flow[^1], _head[^1] / _efficiency[^1], 1 + (_tiltedHead[^1] - head));
+            return new(_flow[^1], _work[^1], 1 + (_tiltedHead[^1] - head));
         }
 
         var (low, high) = (0, Intervals);
@@ -133,8 +140,7 @@ public sealed class CompressorLine
         }
 
         var share = (_tiltedHead[low] - head) / (_tiltedHead[low] - _tiltedHead[high]);
-        var rise = Blend(_head[low], _head[high], share) / Blend(_efficiency[low], _efficiency[high], share);
-        return new(Blend(_flow[low], _flow[high], share), rise, (low + share) / Intervals);
+        return new(Blend(_flow[low], _flow[high], share), Blend(_work[low], _work[high], share), (low + share) / Intervals);
     }
 
     private static double[] Along(IReadOnlyList<CompressorPoint> points)
@@ -158,6 +164,9 @@ public sealed class CompressorLine
         var i = Math.Min((int)x, Intervals - 1);
         return Blend(table[i], table[i + 1], x - i);
     }
+
+    /// <summary>Temperature rise over inlet temperature.</summary>
+    private static double Work(CompressorPoint p) => Head(p.PressureRatio) / p.Efficiency;
 
     private static double Ratio(double head) => Math.Pow(1 + head, 1 / HeadExponent);
 

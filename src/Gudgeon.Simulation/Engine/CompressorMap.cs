@@ -14,7 +14,7 @@ public sealed record SpeedLine(double CorrectedSpeed, IReadOnlyList<CompressorPo
 /// <summary>
 /// A centrifugal compressor map: lines of constant corrected speed, checked when it is made. Between two lines it is read
 /// at the same relative position along both, position being the length along the line when flow and pressure ratio are
-/// scaled with the line's own extent: flow, efficiency and the square-law head are then blended over speed.
+/// scaled with the line's own extent; flow is blended with speed, head and temperature rise with its square.
 /// </summary>
 public sealed class CompressorMap
 {

@@ -11,6 +11,9 @@ public sealed record EngineSpec
     /// <summary>The cylinders, in the engine's numbering.</summary>
     public required IReadOnlyList<CylinderSpec> Cylinders { get; init; }
 
+    /// <summary>Whether cylinders fire at the same crank angle on purpose; otherwise two equal firing angles are taken for a slip.</summary>
+    public bool FireTogether { get; init; }
+
     /// <summary>What is burned.</summary>
     public required Fuel Fuel { get; init; }
 

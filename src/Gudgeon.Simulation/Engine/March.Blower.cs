@@ -47,7 +47,7 @@ internal sealed partial class March
         Move(flow, link, f);
         Work(flow * Nodes.HeatCapacity[a] * rise, flow, a, b, f);
         f[_at.BlowerRise] = flow * rise;
-        f[_at.BlowerPosition] = reading.Position;
+        f[_at.BeyondSurge] = reading.Position < 0 ? 1 : 0;
     }
 
     /// <summary>

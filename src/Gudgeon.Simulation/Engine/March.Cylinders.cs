@@ -1,3 +1,4 @@
+using Gudgeon.Calc.Performance;
 using static Gudgeon.Simulation.Engine.MarchLayout;
 
 namespace Gudgeon.Simulation.Engine;
@@ -7,6 +8,8 @@ internal sealed partial class March
 {
     // Motored pressure of Woschni's combustion term goes on from ignition with this polytropic exponent.
     private const double MotoredExponent = 1.32;
+
+    private const double StandardAtmosphere = 101_325;
 
     private double[] _headArea = [];
     private double[] _pistonArea = [];
@@ -21,15 +24,15 @@ internal sealed partial class March
         _pistonArea = [.. _tables.Select(t => t.Geometry.Area * walls.PistonAreaRatio)];
         _pistonSpeed = [.. _tables.Select(t => 2 * t.Geometry.Travel * _omega / (2 * Math.PI))];
 
-        // Woschni in kPa and K, Heywood 1988 eq. 12.19: h = 3.26 B^-0.2 p^0.8 T^-0.55 w^0.8.
-        _woschni = [.. _spec.Cylinders.Select(c => walls.WoschniScale * 3.26 * Math.Pow(c.Bore, -0.2) * Math.Pow(1e-3, 0.8))];
+        // The coefficient at 1 Pa, 1 K and 1 m/s: the march puts in p^0.8 T^-0.55 w^0.8.
+        _woschni = [.. _spec.Cylinders.Select(c => walls.WoschniScale * WallHeat.WoschniMotored(c.Bore, 1, 1, 1, velocityFactor: 1).Coefficient)];
     }
 
     private void PrepareKnock()
     {
-        // Douaud and Eyzat, SAE 780080, for the mean of research and motor octane number.
+        // The delay of Douaud and Eyzat without its pressure and temperature, at the mean of research and motor octane number.
         var octane = _spec.Combustion is null ? 100 : (_spec.Fuel.ResearchOctane + _spec.Fuel.MotorOctane) / 2;
-        _octaneDelay = 17.68e-3 * Math.Pow(octane / 100, 3.402);
+        _octaneDelay = Knock.Delay(octane, StandardAtmosphere, 1000) / Math.Exp(3.8);
     }
 
     private void SolveMixed(int n, double[] y, double volume)
@@ -193,7 +196,7 @@ internal sealed partial class March
     {
         var n = _net.Cylinders[c];
         var power = Nodes.Pressure[n] * _volumeRate[c];
-        var heat = WallHeat(c, n, i, y, f);
+        var heat = HeatToWalls(c, n, i, y, f);
         f[(PerNode * n) + Energy] -= power + heat;
         f[_at.Work(c)] = power;
         f[_at.Heat(c)] = heat;
@@ -208,7 +211,7 @@ internal sealed partial class March
     /// Woschni heat flow to the walls at the mean gas temperature; the unburned zone's share, over the (1 − √x) of the
     /// surface that it wets (Borman), moves its isentrope.
     /// </summary>
-    private double WallHeat(int c, int n, int i, double[] y, double[] f)
+    private double HeatToWalls(int c, int n, int i, double[] y, double[] f)
     {
         if (_woschni[c] == 0)
         {
@@ -242,15 +245,18 @@ internal sealed partial class March
         return h * ((surface * t) - wallSum);
     }
 
-    /// <summary>Liquid fuel in the cylinder evaporates with its remaining mass.</summary>
+    /// <summary>Liquid fuel in the cylinder evaporates with its remaining mass and with what is missing to saturation.</summary>
     private void Evaporate(int c, int n, double[] y, double[] f)
     {
-        if (_zones[c].Mode == ZoneMode.Mixed && _spec.Combustion is not null)
+        var liquid = y[(PerNode * n) + Liquid];
+        if (_zones[c].Mode != ZoneMode.Mixed || liquid == 0)
         {
-            var rate = y[(PerNode * n) + Liquid] * _omega / (_spec.Delivery.EvaporationAngle * Math.PI / 180);
-            f[(PerNode * n) + Liquid] -= rate;
-            f[(PerNode * n) + Vapour] += rate;
+            return;
         }
+
+        var rate = liquid * _omega / (_spec.Delivery.EvaporationAngle * Math.PI / 180) * Math.Max(0, 1 - Saturation(n));
+        f[(PerNode * n) + Liquid] -= rate;
+        f[(PerNode * n) + Vapour] += rate;
     }
 
     /// <summary>
@@ -268,6 +274,6 @@ internal sealed partial class March
         }
 
         var weight = mixed ? 1 : Math.Clamp((0.95 - _burnedZone[c][i]) / 0.10, 0, 1);
-        return weight == 0 ? 0 : weight * Math.Exp((1.7 * Math.Log(Nodes.Pressure[n] / 101_325)) - (3800 / t)) / _octaneDelay;
+        return weight == 0 ? 0 : weight * Math.Exp((1.7 * Math.Log(Nodes.Pressure[n] / StandardAtmosphere)) - (3800 / t)) / _octaneDelay;
     }
 }

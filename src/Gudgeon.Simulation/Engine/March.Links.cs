@@ -142,7 +142,10 @@ internal sealed partial class March
         }
     }
 
-    /// <summary>What enters a port is brought to the run's mixture: fuel for the air that has none yet.</summary>
+    /// <summary>
+    /// What enters a port is brought to the run's mixture: fuel for the air that has none yet. Its given share evaporates, as
+    /// far as the vapour stays under four fifths to all of saturation.
+    /// </summary>
     private void FlowRunner(in Link link, double[] f)
     {
         var flow = Through(link.From, link.To, link.Area, link.Area);
@@ -154,11 +157,16 @@ internal sealed partial class March
             var (tank, port) = (PerNode * Network.Tank, PerNode * link.To);
             f[tank + Liquid] -= dose;
             f[tank + Energy] -= dose * _fuelEnthalpy;
-            f[port + Vapour] += dose * _spec.Delivery.EvaporatedInPort;
-            f[port + Liquid] += dose * (1 - _spec.Delivery.EvaporatedInPort);
+            var evaporated = _spec.Delivery.EvaporatedInPort * Math.Clamp(5 * (1 - Saturation(link.To)), 0, 1);
+            f[port + Vapour] += dose * evaporated;
+            f[port + Liquid] += dose * (1 - evaporated);
             f[port + Energy] += dose * _fuelEnthalpy;
         }
     }
+
+    /// <summary>Partial pressure of the fuel vapour over its saturation pressure.</summary>
+    private double Saturation(int n) =>
+        Nodes.Vapour[n] * Nodes.Pressure[n] / Nodes.RT[n] * _gas.VapourR * Nodes.Temperature[n] / _gas.SaturationPressure(Nodes.Temperature[n]);
 
     private void FlowRelief(in Link link, double[] f)
     {

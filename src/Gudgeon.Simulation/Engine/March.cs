@@ -87,7 +87,8 @@ internal sealed partial class March
     /// <summary>Puts the nodes' condition to the state at crank angle 0.</summary>
     public void EvaluateStart() => Evaluate(0, State, _rate0);
 
-    private void Step(int i)
+    /// <summary>Marches one step from crank index <paramref name="i"/>.</summary>
+    public void Step(int i)
     {
         for (var c = 0; c < _volumeRate.Length; c++)
         {

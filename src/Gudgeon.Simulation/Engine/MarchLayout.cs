@@ -64,8 +64,8 @@ internal readonly struct MarchLayout(int nodes, int cylinders)
     /// <summary>∫ ΔT dm of the blower, K·kg.</summary>
     public int BlowerRise => Sums + 12;
 
-    /// <summary>∫ position dt on the compressor's speed line, s.</summary>
-    public int BlowerPosition => Sums + 13;
+    /// <summary>Time the flow lies beyond the surge end of the speed line, s.</summary>
+    public int BeyondSurge => Sums + 13;
 
     public int Length => Sums + 14;
 }

@@ -1,3 +1,6 @@
+using Gudgeon.Calc.Gas;
+using Gudgeon.Calc.Weather;
+
 namespace Gudgeon.Simulation.Engine;
 
 /// <summary>What every point of an engine shares: checked description, gases, network.</summary>
@@ -10,10 +13,11 @@ internal sealed class MarchSetup
     {
         Spec = spec;
         var ambient = spec.Ambient;
-        var humidity = Humidity.Ratio(ambient.Temperature, ambient.Pressure, ambient.RelativeHumidity);
+        var vapour = ambient.RelativeHumidity * WaterVapour.SaturationOverWaterOrIce(ambient.Temperature);
+        var humidity = MoistAir.HumidityRatio(ambient.Pressure, vapour);
         var fuel = spec.Combustion is null ? null : spec.Fuel;
         FuelPerAir = fuel is null ? 0 : 1 / (spec.Lambda * fuel.StoichiometricAirFuelRatio() * (1 + humidity));
-        Gas = new GasTable(Calc.Gas.Air.Of(Calc.Gas.AirModel.StandardDry, humidity), fuel, FuelPerAir);
+        Gas = new GasTable(Air.Of(AirModel.StandardDry, humidity), fuel, FuelPerAir);
         Network = new Network(spec);
     }
 

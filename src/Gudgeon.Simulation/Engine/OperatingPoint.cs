@@ -165,6 +165,9 @@ public sealed record BlowerFigures
     /// </summary>
     public required double? SurgeMargin { get; init; }
 
+    /// <summary>Share of the cycle in which the pulsing flow lies beyond the surge end of the speed line.</summary>
+    public required double BeyondSurge { get; init; }
+
     /// <summary>Mean flow at or beyond the surge end of the speed line.</summary>
     public required bool Surge { get; init; }
 

@@ -137,6 +137,7 @@ internal sealed class Reckoning(MarchSetup setup, March march, double speed, Cyc
         var ratio = _y[_at.DeliveryPressure] / _y[_at.AirboxPressure];
         var rise = _y[_at.BlowerWork] / (mass * march.Nodes.HeatCapacity[_net.Airbox]);
         var flow = mass / _cycleTime;
+        var corrected = CorrectedFlow(flow, inlet);
         return new BlowerFigures
         {
             Speed = march.BlowerSpeed,
@@ -145,22 +146,15 @@ internal sealed class Reckoning(MarchSetup setup, March march, double speed, Cyc
             Efficiency = inlet * CompressorLine.Head(ratio) / rise,
             DeliveryTemperature = inlet + rise,
             DrivePower = gasPower / setup.Spec.Intake.Induction!.MechanicalEfficiency,
-            SurgeMargin = SurgeMargin(flow, ratio, inlet),
-            Surge = march.Line is not null && _y[_at.BlowerPosition] / _cycleTime <= 0,
-            Choke = march.Line is not null && _y[_at.BlowerPosition] / _cycleTime >= 1,
+            SurgeMargin = march.Line is { } line ? (line.SurgePressureRatio / ratio * (corrected / line.SurgeFlow)) - 1 : null,
+            BeyondSurge = _y[_at.BeyondSurge] / _cycleTime,
+            Surge = corrected <= march.Line?.SurgeFlow,
+            Choke = corrected >= 0.9999 * march.Line?.ChokeFlow,
             Extrapolated = march.Line?.Extrapolated ?? false,
         };
     }
 
-    private double? SurgeMargin(double flow, double ratio, double inletTemperature)
-    {
-        if (march.Line is not { } line)
-        {
-            return null;
-        }
-
-        var map = ((CentrifugalInduction)setup.Spec.Intake.Induction!).Map;
-        var corrected = flow * Math.Sqrt(inletTemperature / map.ReferenceTemperature) / (_y[_at.AirboxPressure] / _cycleTime / map.ReferencePressure);
-        return (line.SurgePressureRatio / ratio * (corrected / line.SurgeFlow)) - 1;
-    }
+    private double CorrectedFlow(double flow, double inletTemperature) => setup.Spec.Intake.Induction is CentrifugalInduction { Map: var map }
+        ? flow * Math.Sqrt(inletTemperature / map.ReferenceTemperature) / (_y[_at.AirboxPressure] / _cycleTime / map.ReferencePressure)
+        : flow;
 }

@@ -11,6 +11,7 @@ internal static class SpecCheck
             CheckCylinder(spec.Cylinders[i], FormattableString.Invariant($"cylinder {i + 1}"));
         }
 
+        CheckFiring(spec);
         Within(spec.Lambda, 0.5, 1.6, "lambda", "");
         CheckBurn(spec);
         CheckWalls(spec.Walls);
@@ -44,6 +45,12 @@ internal static class SpecCheck
     /// <summary>Checks a crank speed, rad/s.</summary>
     public static void CheckSpeed(double speed) =>
         EngineSpecException.Unless(speed is >= 0.5 and <= 3200, $"run: crank speed {speed} rad/s, which must lie in 0.5 to 3200 rad/s (5 to 30 000 rpm)");
+
+    private static void CheckFiring(EngineSpec spec)
+    {
+        var twice = spec.Cylinders.GroupBy(c => c.FiringAngle).FirstOrDefault(g => g.Count() > 1);
+        EngineSpecException.Unless(twice is null || spec.FireTogether, $"cylinders: two fire at {twice?.Key}°, but firing angles must differ unless the cylinders fire together on purpose");
+    }
 
     private static void CheckCylinder(CylinderSpec c, string name)
     {

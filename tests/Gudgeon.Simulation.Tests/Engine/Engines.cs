@@ -9,7 +9,7 @@ internal static class Engines
     public static double Rpm(double rpm) => rpm * Math.PI / 30;
 
     /// <summary>Invented: parallel twin of 899 cm³ with a crank-driven centrifugal compressor and a water charge cooler.</summary>
-    public static EngineSpec BlownTwin(double driveRatio = 2.4) => new()
+    public static EngineSpec BlownTwin(double driveRatio = 2.6) => new()
     {
         Cylinders = [TwinCylinder(0), TwinCylinder(450)],
         Fuel = Fuels.Petrol102,
@@ -18,9 +18,13 @@ internal static class Engines
         Intake = new IntakeSpec
         {
             Induction = new CentrifugalInduction { DriveRatio = driveRatio, StepUp = 4.5, BeltSlip = 0.01, Map = InventedMap() },
-            Cooler = new ChargeCooler { Effectiveness = 0.75, CoolantTemperature = 308, EffectiveArea = 2.2e-3 },
+            Cooler = new ChargeCooler { Effectiveness = 0.75, CoolantTemperature = 308, EffectiveArea = 3e-3 },
             PlenumVolume = 3e-3,
+            ThrottleArea = 3e-3,
+            PortVolume = 0.25e-3,
+            RunnerArea = 1.9e-3,
         },
+        Exhaust = new ExhaustSpec { CollectorVolume = 6e-3, OutletArea = 2.2e-3 },
     };
 
     /// <summary>Invented: naturally aspirated single of 499 cm³ on methanol.</summary>
@@ -73,8 +77,8 @@ internal static class Engines
         Rod = 0.138,
         CompressionRatio = 9.0,
         FiringAngle = firing,
-        Inlet = Valves(2, 0.033, 338, 588, 0.0095),
-        Exhaust = Valves(2, 0.028, 126, 378, 0.0090),
+        Inlet = Valves(2, 0.034, 332, 600, 0.0105),
+        Exhaust = Valves(2, 0.029, 114, 386, 0.0100),
     };
 
     /// <summary>Invented lines by a formula; no compressor that exists.</summary>
