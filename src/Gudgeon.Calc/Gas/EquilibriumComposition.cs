@@ -93,83 +93,113 @@ internal static class EquilibriumComposition
 
         internal (double Oxygen, double Moles) NewtonStep(double logOxygen, double logMoles)
         {
-            var o = Math.Exp(logOxygen);
-            var perMole = _pressure / Math.Exp(logMoles);
-
-            // Partial pressures in bar, and d/d ln o (suffix O) and d/d ln moles (suffix M) of each balance's own unknown.
-            var carbon = _elements.Carbon * perMole;
-            var co = carbon / (1 + (_kCO2 * o));
-            var co2 = _kCO2 * co * o;
-            var coO = -co * co2 / Math.Max(carbon, double.Epsilon);
-
-            var hydrogen = _elements.Hydrogen * perMole;
-            var linearH = _kH + (_kOH * o);
-            var squareH = 2 * (1 + (_kH2O * o));
-            var rootH = Math.Sqrt((linearH * linearH) + (4 * squareH * hydrogen));
-            var h = 2 * hydrogen / (linearH + rootH);
-            var hO = -((2 * _kH2O * o * h * h) + (_kOH * o * h)) / rootH;
-            var hM = -hydrogen / rootH;
-
-            var nitrogen = _elements.Nitrogen * perMole;
-            var linearN = _kN + (_kNO * o);
-            var rootN = Math.Sqrt((linearN * linearN) + (8 * nitrogen));
-            var n = 2 * nitrogen / (linearN + rootN);
-            var nO = -_kNO * o * n / rootN;
-            var nM = -nitrogen / rootN;
-
-            // Balance of excess oxygen: what has oxygen to give against what lacks it, compared by logarithm.
-            var excess = _excess * perMole;
-            var atomO = _kO * o;
-            var giving = (2 * o * o) + atomO + (_kNO * n * o) + (0.5 * _kOH * h * o) + Math.Max(-excess, 0);
-            var lacking = co + (h * h) + (0.5 * _kH * h) + Math.Max(excess, 0);
-            var givingO = (4 * o * o) + atomO + (_kNO * o * (n + nO)) + (0.5 * _kOH * o * (h + hO));
-            var givingM = (_kNO * o * nM) + (0.5 * _kOH * o * hM) - Math.Max(-excess, 0);
-            var lackingO = coO + (((2 * h) + (0.5 * _kH)) * hO);
-            var lackingM = -co + (((2 * h) + (0.5 * _kH)) * hM) - Math.Max(excess, 0);
-            var oxygenError = Math.Log(giving / lacking);
-            var oxygenByO = (givingO / giving) - (lackingO / lacking);
-            var oxygenByM = (givingM / giving) - (lackingM / lacking);
-
-            // Sum of the partial pressures.
-            var sum = carbon + (h * (h + (_kH2O * h * o) + _kH + (_kOH * o))) + (n * (n + _kN + (_kNO * o))) + (o * o) + atomO + (_elements.Argon * perMole);
-            var sumByH = (2 * h * (1 + (_kH2O * o))) + linearH;
-            var sumByN = (2 * n) + linearN;
-            var sumO = (sumByH * hO) + (h * o * ((_kH2O * h) + _kOH)) + (sumByN * nO) + (_kNO * n * o) + (2 * o * o) + atomO;
-            var sumM = (sumByH * hM) + (sumByN * nM) - carbon - (_elements.Argon * perMole);
-            var sumError = Math.Log(sum / _pressure);
-
-            var determinant = (oxygenByO * sumM) - (oxygenByM * sumO);
-            return (
-                ((oxygenByM * sumError * sum) - (oxygenError * sumM)) / determinant,
-                ((oxygenError * sumO) - (oxygenByO * sumError * sum)) / determinant);
+            var at = new Trial(this, Math.Exp(logOxygen), _pressure / Math.Exp(logMoles));
+            var (oxygen, oxygenO, oxygenM) = ExcessOxygen(at);
+            var (sum, sumO, sumM) = PressureSum(at);
+            var determinant = (oxygenO * sumM) - (oxygenM * sumO);
+            return (((oxygenM * sum) - (oxygen * sumM)) / determinant, ((oxygen * sumO) - (oxygenO * sum)) / determinant);
         }
 
         internal ProductAmounts Amounts(double logOxygen, double logMoles)
         {
-            var o = Math.Exp(logOxygen);
-            var moles = Math.Exp(logMoles);
-            var perMole = _pressure / moles;
-            var linearH = _kH + (_kOH * o);
-            var hydrogen = _elements.Hydrogen * perMole;
-            var h = 2 * hydrogen / (linearH + Math.Sqrt((linearH * linearH) + (8 * (1 + (_kH2O * o)) * hydrogen)));
-            var linearN = _kN + (_kNO * o);
-            var nitrogen = _elements.Nitrogen * perMole;
-            var n = 2 * nitrogen / (linearN + Math.Sqrt((linearN * linearN) + (8 * nitrogen)));
-            var co = _elements.Carbon / (1 + (_kCO2 * o));
+            var perMole = _pressure / Math.Exp(logMoles);
+            var at = new Trial(this, Math.Exp(logOxygen), perMole);
             var amounts = new ProductAmounts();
-            amounts[(int)Species.CO] = co;
-            amounts[(int)Species.CO2] = _kCO2 * co * o;
-            amounts[(int)Species.H2O] = _kH2O * h * h * o / perMole;
-            amounts[(int)Species.H2] = h * h / perMole;
-            amounts[(int)Species.H] = _kH * h / perMole;
-            amounts[(int)Species.O] = _kO * o / perMole;
-            amounts[(int)Species.OH] = _kOH * h * o / perMole;
-            amounts[(int)Species.O2] = o * o / perMole;
-            amounts[(int)Species.NO] = _kNO * n * o / perMole;
-            amounts[(int)Species.N2] = n * n / perMole;
-            amounts[(int)Species.N] = _kN * n / perMole;
+            amounts[(int)Species.CO] = at.CO / perMole;
+            amounts[(int)Species.CO2] = _kCO2 * at.CO * at.O / perMole;
+            amounts[(int)Species.H2O] = _kH2O * at.H * at.H * at.O / perMole;
+            amounts[(int)Species.H2] = at.H * at.H / perMole;
+            amounts[(int)Species.H] = _kH * at.H / perMole;
+            amounts[(int)Species.O] = _kO * at.O / perMole;
+            amounts[(int)Species.OH] = _kOH * at.H * at.O / perMole;
+            amounts[(int)Species.O2] = at.O * at.O / perMole;
+            amounts[(int)Species.NO] = _kNO * at.N * at.O / perMole;
+            amounts[(int)Species.N2] = at.N * at.N / perMole;
+            amounts[(int)Species.N] = _kN * at.N / perMole;
             amounts[(int)Species.Ar] = _elements.Argon;
             return amounts;
+        }
+
+        /// <summary>What has oxygen to give against what lacks it, compared by logarithm; with its derivatives.</summary>
+        private (double Value, double ByO, double ByM) ExcessOxygen(in Trial at)
+        {
+            var excess = _excess * at.PerMole;
+            var (o, h, n) = (at.O, at.H, at.N);
+            var giving = (2 * o * o) + (o * (_kO + (_kNO * n) + (0.5 * _kOH * h))) + Math.Max(-excess, 0);
+            var givingO = (4 * o * o) + (o * (_kO + (_kNO * (n + at.NByO)) + (0.5 * _kOH * (h + at.HByO))));
+            var givingM = (o * ((_kNO * at.NByM) + (0.5 * _kOH * at.HByM))) - Math.Max(-excess, 0);
+            var lackingByH = (2 * h) + (0.5 * _kH);
+            var lacking = at.CO + (h * (h + (0.5 * _kH))) + Math.Max(excess, 0);
+            var lackingO = at.COByO + (lackingByH * at.HByO);
+            var lackingM = -at.CO + (lackingByH * at.HByM) - Math.Max(excess, 0);
+            return (Math.Log(giving / lacking), (givingO / giving) - (lackingO / lacking), (givingM / giving) - (lackingM / lacking));
+        }
+
+        /// <summary>Sum of the partial pressures, less the pressure; with its derivatives.</summary>
+        private (double Value, double ByO, double ByM) PressureSum(in Trial at)
+        {
+            var (o, h, n) = (at.O, at.H, at.N);
+            var inert = (_elements.Carbon + _elements.Argon) * at.PerMole;
+            var sum = inert + (h * ((h * (1 + (_kH2O * o))) + at.LinearH)) + (n * (n + at.LinearN)) + (o * (o + _kO));
+            var byH = (2 * h * (1 + (_kH2O * o))) + at.LinearH;
+            var byN = (2 * n) + at.LinearN;
+            var byO = (byH * at.HByO) + (byN * at.NByO) + (o * ((_kH2O * h * h) + (_kOH * h) + (_kNO * n) + (2 * o) + _kO));
+            return (sum * Math.Log(sum / _pressure), byO, (byH * at.HByM) + (byN * at.NByM) - inert);
+        }
+
+        /// <summary>
+        /// Carbon, hydrogen and nitrogen shared out at a trial oxygen activity and amount of gas: square roots of the partial
+        /// pressures of O2, H2, N2 and the partial pressure of CO, bar, with derivatives by ln o (ByO) and ln moles (ByM).
+        /// </summary>
+        private readonly struct Trial
+        {
+            internal Trial(in Balance of, double o, double perMole)
+            {
+                O = o;
+                PerMole = perMole;
+
+                var oxidised = of._kCO2 * o;
+                CO = of._elements.Carbon * perMole / (1 + oxidised);
+                COByO = -CO * oxidised / (1 + oxidised);
+
+                var hydrogen = of._elements.Hydrogen * perMole;
+                LinearH = of._kH + (of._kOH * o);
+                var rootH = Math.Sqrt((LinearH * LinearH) + (8 * (1 + (of._kH2O * o)) * hydrogen));
+                H = 2 * hydrogen / (LinearH + rootH);
+                HByO = -o * H * ((2 * of._kH2O * H) + of._kOH) / rootH;
+                HByM = -hydrogen / rootH;
+
+                var nitrogen = of._elements.Nitrogen * perMole;
+                LinearN = of._kN + (of._kNO * o);
+                var rootN = Math.Sqrt((LinearN * LinearN) + (8 * nitrogen));
+                N = 2 * nitrogen / (LinearN + rootN);
+                NByO = -of._kNO * o * N / rootN;
+                NByM = -nitrogen / rootN;
+            }
+
+            internal double PerMole { get; }
+
+            internal double O { get; }
+
+            internal double CO { get; }
+
+            internal double COByO { get; }
+
+            internal double H { get; }
+
+            internal double HByO { get; }
+
+            internal double HByM { get; }
+
+            internal double LinearH { get; }
+
+            internal double N { get; }
+
+            internal double NByO { get; }
+
+            internal double NByM { get; }
+
+            internal double LinearN { get; }
         }
     }
 }

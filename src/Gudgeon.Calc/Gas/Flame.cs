@@ -15,7 +15,7 @@ public static class Flame
     /// <param name="pressure">Pressure, Pa.</param>
     /// <param name="phase">Whether the fuel enters as vapour or liquid.</param>
     /// <param name="air">Which dry air.</param>
-    [Formula("flame at constant pressure", "h(burned gas at T, p) = h(fuel and air before); μ of the products in equilibrium", Source, Validity = Limits)]
+    [Formula("flame at constant pressure", "h(products at T, p) = h(reactants); products of least Gibbs energy at T, p", Source, Validity = Limits)]
     public static BurnedGas AtConstantPressure(
         [Quantity("fuel", Dimension.Number)] FuelChoice fuel,
         [Quantity("equivalence ratio", Dimension.Number, Symbol = "φ", Min = 0.1, Max = 3)] double equivalenceRatio = 1,
@@ -31,7 +31,7 @@ public static class Flame
     /// <param name="temperature">Temperature before, K.</param>
     /// <param name="pressure">Pressure before, Pa.</param>
     /// <param name="air">Which dry air.</param>
-    [Formula("flame at constant volume", "u(burned gas at T, v) = u(fuel vapour and air before); μ of the products in equilibrium", Source, Validity = Limits)]
+    [Formula("flame at constant volume", "u(products at T, v) = u(reactants); products of least Gibbs energy at T, p(T, v)", Source, Validity = Limits)]
     public static BurnedGas AtConstantVolume(
         [Quantity("fuel", Dimension.Number)] FuelChoice fuel,
         [Quantity("equivalence ratio", Dimension.Number, Symbol = "φ", Min = 0.1, Max = 3)] double equivalenceRatio = 1,
@@ -46,7 +46,7 @@ public static class Flame
     /// <param name="pressure">Pressure, Pa.</param>
     /// <param name="equivalenceRatio">Fuel/air ratio over the stoichiometric one.</param>
     /// <param name="air">Which dry air.</param>
-    [Formula("burned gas at temperature and pressure", "μ of the products in equilibrium at T, p; γs = (∂ ln p / ∂ ln ρ) at constant s; a = sqrt(γs R T / W)", Source, Validity = Limits)]
+    [Formula("burned gas at temperature and pressure", "products of least Gibbs energy at T, p; γs = (∂ ln p / ∂ ln ρ) at constant s; a = sqrt(γs R T / W)", Source, Validity = Limits)]
     public static BurnedGas AtTemperature(
         [Quantity("fuel", Dimension.Number)] FuelChoice fuel,
         [Quantity("temperature", Dimension.Temperature, "°C", Symbol = "T", Min = 200, Max = 6000)] double temperature,
@@ -63,7 +63,7 @@ public static class Flame
     /// <param name="temperature">Temperature, K.</param>
     /// <param name="pressure">Pressure, Pa.</param>
     /// <param name="air">Which dry air.</param>
-    [Formula("products of a C-H-O fuel at temperature and pressure", "μ of the products in equilibrium at T, p; γs = (∂ ln p / ∂ ln ρ) at constant s", Source, Validity = Limits)]
+    [Formula("products of a C-H-O fuel at temperature and pressure", "products of least Gibbs energy at T, p; γs = (∂ ln p / ∂ ln ρ) at constant s", Source, Validity = Limits)]
     public static BurnedGas OfAtomsAtTemperature(
         [Quantity("carbon atoms", Dimension.Number, Symbol = "C", Min = 0)] double carbon,
         [Quantity("hydrogen atoms", Dimension.Number, Symbol = "H", Min = 0)] double hydrogen,
@@ -82,7 +82,7 @@ public static class Flame
     /// <param name="enthalpy">Absolute enthalpy of fuel and air before, J/kg.</param>
     /// <param name="pressure">Pressure, Pa.</param>
     /// <param name="air">Which dry air.</param>
-    [Formula("products of a C-H-O fuel at enthalpy and pressure", "h(burned gas at T, p) = h; μ of the products in equilibrium", Source, Validity = Limits)]
+    [Formula("products of a C-H-O fuel at enthalpy and pressure", "h(products at T, p) = h; products of least Gibbs energy at T, p", Source, Validity = Limits)]
     public static BurnedGas OfAtomsAtEnthalpy(
         [Quantity("carbon atoms", Dimension.Number, Symbol = "C", Min = 0)] double carbon,
         [Quantity("hydrogen atoms", Dimension.Number, Symbol = "H", Min = 0)] double hydrogen,

@@ -39,7 +39,7 @@ public static class FuelFigures
     /// <summary>The figures of a fuel of the table.</summary>
     /// <param name="fuel">Fuel.</param>
     /// <param name="air">Which dry air.</param>
-    [Formula("fuel figures", "AFR = (C + H/4 - O/2) W(air) / (x(O2) W); heat per air = Hu / AFR", "heats of formation NASA/TP-2002-211556; octane of pure compounds Florian and Liming; petrol figures of a type, U.S. DOE AFDC and Heywood 1st ed. table D.4", Provenance = Provenance.FromMemory, Caution = "Petrols are types: use the supplier's data sheet for the fuel that is bought.")]
+    [Formula("fuel figures", "AFR = (C + H/4 - O/2) Wa / (xO2 W), xO2 and Wa of the air model; heat per mass of air = Hu / AFR", "heats of formation NASA/TP-2002-211556; octane of pure compounds Florian and Liming; petrol figures of a type, U.S. DOE AFDC and Heywood 1st ed. table D.4", Provenance = Provenance.FromMemory, Caution = "Petrols are types: use the supplier's data sheet for the fuel that is bought.")]
     public static FuelCard Card(
         [Quantity("fuel", Dimension.Number)] FuelChoice fuel,
         [Quantity("air model", Dimension.Number)] AirModel air = AirModel.StandardDry)
@@ -54,7 +54,7 @@ public static class FuelFigures
     /// <param name="hydrogen">Hydrogen atoms.</param>
     /// <param name="oxygen">Oxygen atoms.</param>
     /// <param name="air">Which dry air.</param>
-    [Formula("stoichiometric air/fuel ratio", "AFR = (C + H/4 - O/2) W(air) / (x(O2) W(fuel))", "balance of C + O2 = CO2, 2 H2 + O2 = 2 H2O", Provenance = Provenance.Definition)]
+    [Formula("stoichiometric air/fuel ratio", "AFR = (C + H/4 - O/2) Wa / (xO2 Wf)", "balance of C + O2 = CO2, 2 H2 + O2 = 2 H2O", Provenance = Provenance.Definition)]
     [return: Quantity("stoichiometric air/fuel ratio", Dimension.Number, Symbol = "AFR")]
     public static double StoichiometricAirFuelRatio(
         [Quantity("carbon atoms", Dimension.Number, Symbol = "C", Min = 0)] double carbon,

@@ -18,7 +18,7 @@ public readonly record struct FrozenProperties(
 /// <summary>Heat capacity and its ratio for air and for fresh charge.</summary>
 public static class MixtureProperties
 {
-    private const string Expression = "W = Σ x W; cp = Σ x cp / W; R = 8.314462618 / W; γ = cp / (cp - R); a = sqrt(γ R T)";
+    private const string Expression = "W = Σ x_i W_i; cp = Σ x_i C_i / W; R = 8.314462618 / W; γ = cp / (cp - R); a = sqrt(γ R T)";
     private const string Source = "ideal mixture of ideal gases; species data NASA/TP-2002-211556";
 
     /// <summary>Properties of air.</summary>

@@ -37,7 +37,7 @@ public static class OrificeFlow
     /// <param name="discharge">Discharge coefficient on the reference area.</param>
     /// <param name="gamma">Ratio of specific heats.</param>
     /// <param name="gasConstant">Gas constant, J/(kg·K).</param>
-    [Formula("orifice mass flow", "m = Cd A p0 / sqrt(R T0) P^(1/γ) sqrt(2γ/(γ-1) (1 - P^((γ-1)/γ))), P = throat over upstream pressure, at least the critical ratio", "Heywood, Internal Combustion Engine Fundamentals, 1st ed., eqs C.8-C.9", Provenance = Provenance.FromMemory)]
+    [Formula("orifice mass flow", "m = Cd A p1 / sqrt(R T1) P^(1/γ) sqrt(2 γ/(γ-1) (1 - P^((γ-1)/γ))); P = p2 / p1, not below (2/(γ+1))^(γ/(γ-1)); reversed when p2 is the greater", "Heywood, Internal Combustion Engine Fundamentals, 1st ed., eqs C.8-C.9", Provenance = Provenance.FromMemory)]
     [return: Quantity("mass flow", Dimension.MassFlow, "g/s", Symbol = "m")]
     public static double MassFlow(
         [Quantity("reference area", Dimension.Area, "mm²", Symbol = "A", Min = 0)] double area,

@@ -12,7 +12,7 @@ public static class Friction
     /// <param name="pressureFactor">Part per peak pressure.</param>
     /// <param name="speedFactor">Part per piston speed, bar per m/s.</param>
     /// <param name="squareFactor">Part per piston speed squared, bar per (m/s)².</param>
-    [Formula("Chen-Flynn friction", "fmep = A + B pmax + 100000 (C Sp + D Sp^2)", "Chen and Flynn, SAE 650733", Provenance = Provenance.FromMemory, Caution = "The published constants are of a diesel engine; set them from a measured friction of an engine like yours.")]
+    [Formula("Chen-Flynn friction", "fmep = A + B pmax + (C Sp + D Sp^2) 1 bar", "Chen and Flynn, SAE 650733", Provenance = Provenance.FromMemory, Caution = "The published constants are of a diesel engine; set them from a measured friction of an engine like yours.")]
     [return: Quantity("friction mean effective pressure", Dimension.Pressure, "bar", Symbol = "fmep")]
     public static double ChenFlynn(
         [Quantity("peak cylinder pressure", Dimension.Pressure, "bar", Symbol = "pmax", Min = 0)] double peakPressure,
@@ -25,7 +25,7 @@ public static class Friction
 
     /// <summary>Total motored friction of four-cylinder car engines after Barnes-Moss, Pa.</summary>
     /// <param name="speed">Crank speed, rad/s.</param>
-    [Formula("Barnes-Moss friction", "fmep = 100000 (0.97 + 0.15 n + 0.05 n^2), n = N / 1000 rpm", "Heywood, Internal Combustion Engine Fundamentals, 1st ed., eq. 13.6", Provenance = Provenance.FromMemory, Validity = "Four-cylinder car engines at wide-open throttle; above about 6000 rpm it is extrapolation.")]
+    [Formula("Barnes-Moss friction", "fmep = (0.97 + 0.15 n + 0.05 n^2) bar; n = N / 1000 rpm", "Heywood, Internal Combustion Engine Fundamentals, 1st ed., eq. 13.6", Provenance = Provenance.FromMemory, Validity = "Four-cylinder car engines at wide-open throttle; above about 6000 rpm it is extrapolation.")]
     [return: Quantity("friction mean effective pressure", Dimension.Pressure, "bar", Symbol = "fmep")]
     public static double BarnesMoss([Quantity("crank speed", Dimension.RotationalSpeed, "rpm", Symbol = "N", Min = 0)] double speed)
     {

@@ -21,7 +21,7 @@ public static class Knock
     /// <param name="octane">Octane number.</param>
     /// <param name="pressure">Pressure, Pa.</param>
     /// <param name="temperature">Temperature, K.</param>
-    [Formula("autoignition delay", "τ = 0.01768 (ON / 100)^3.402 (p / 101325)^-1.7 exp(3800 / T)", Source, Provenance = Provenance.FromMemory, Validity = Limits)]
+    [Formula("autoignition delay", "τ = 17.68 ms (ON / 100)^3.402 (p / 1 atm)^-1.7 exp(3800 K / T)", Source, Provenance = Provenance.FromMemory, Validity = Limits)]
     [return: Quantity("autoignition delay", Dimension.Time, "ms", Symbol = "τ")]
     public static double Delay(
         [Quantity("octane number", Dimension.Number, Symbol = "ON", Above = 0, Max = 130)] double octane,
@@ -34,7 +34,7 @@ public static class Knock
     /// <param name="pressure">Pressure, Pa.</param>
     /// <param name="temperature">Temperature, K.</param>
     /// <param name="time">Time, s.</param>
-    [Formula("autoignition integral at constant state", "I = t / τ; τ = 0.01768 (ON / 100)^3.402 (p / 101325)^-1.7 exp(3800 / T)", "Livengood and Wu, 5th Symp. (Int.) on Combustion, 1955, 347; " + Source, Provenance = Provenance.FromMemory, Validity = Limits)]
+    [Formula("autoignition integral at constant state", "I = t / τ; τ = 17.68 ms (ON / 100)^3.402 (p / 1 atm)^-1.7 exp(3800 K / T)", "Livengood and Wu, 5th Symp. (Int.) on Combustion, 1955, 347; " + Source, Provenance = Provenance.FromMemory, Validity = Limits)]
     [return: Quantity("autoignition integral", Dimension.Number, Symbol = "I")]
     public static double ConstantState(
         [Quantity("octane number", Dimension.Number, Symbol = "ON", Above = 0, Max = 130)] double octane,
@@ -50,7 +50,7 @@ public static class Knock
     /// <param name="startTemperature">End-gas temperature at the start, K.</param>
     /// <param name="duration">Time from start to end, s.</param>
     /// <param name="gamma">Ratio of specific heats of the end gas.</param>
-    [Formula("autoignition integral on a pressure ramp", "I = ∫ dt / τ; p = p1 + (p2 - p1) t / d; T = T1 (p / p1)^((γ - 1) / γ); τ = 0.01768 (ON / 100)^3.402 (p / 101325)^-1.7 exp(3800 / T)", "Livengood and Wu, 5th Symp. (Int.) on Combustion, 1955, 347; " + Source, Provenance = Provenance.FromMemory, Validity = Limits)]
+    [Formula("autoignition integral on a pressure ramp", "I = ∫ dt / τ; p = p1 + (p2 - p1) t / d; T = T1 (p / p1)^((γ - 1) / γ); τ = 17.68 ms (ON / 100)^3.402 (p / 1 atm)^-1.7 exp(3800 K / T)", "Livengood and Wu, 5th Symp. (Int.) on Combustion, 1955, 347; " + Source, Provenance = Provenance.FromMemory, Validity = Limits)]
     public static KnockRamp Ramp(
         [Quantity("octane number", Dimension.Number, Symbol = "ON", Above = 0, Max = 130)] double octane,
         [Quantity("pressure at the start", Dimension.Pressure, "bar", Symbol = "p1", Above = 0)] double startPressure,
@@ -72,7 +72,7 @@ public static class Knock
     /// <param name="coolantTemperature">Warmer coolant, K.</param>
     /// <param name="backPressure">More exhaust back pressure, Pa.</param>
     /// <param name="perPressure">Octane per 10 kPa of intake pressure: 3 to 4.</param>
-    [Formula("change of octane requirement", "ΔON = A 57.29578 + T/7 + k p/10000 + 5 r + C/10 + b/30000", "SAE 960497, 1996, abstract: 1 per degree, 1 per 7 K, 3 to 4 per 10 kPa, 5 per unit of compression ratio, 1 per 10 K of coolant, 1 per 30 kPa of back pressure", Validity = "Small changes about the setting; one engine with production heads.")]
+    [Formula("change of octane requirement", "ΔON = A / 1° + T / 7 K + k p / 10 kPa + 5 r + C / 10 K + b / 30 kPa", "SAE 960497, 1996, abstract: 1 per degree, 1 per 7 K, 3 to 4 per 10 kPa, 5 per unit of compression ratio, 1 per 10 K of coolant, 1 per 30 kPa of back pressure", Validity = "Small changes about the setting; one engine with production heads.")]
     [return: Quantity("change of octane requirement", Dimension.Number, Symbol = "ΔON")]
     public static double OctaneRequirement(
         [Quantity("spark advance", Dimension.Angle, "°", Symbol = "A")] double sparkAdvance = 0,

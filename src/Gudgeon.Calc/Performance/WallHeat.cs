@@ -32,7 +32,7 @@ public static class WallHeat
     /// <param name="temperature">Gas temperature, K.</param>
     /// <param name="pistonSpeed">Mean piston speed, m/s.</param>
     /// <param name="velocityFactor">2.28 for compression, 6.18 for gas exchange.</param>
-    [Formula("Woschni heat transfer, motored", "w = c1 Sp; h = 3.26 B^-0.2 (p/1000)^0.8 T^-0.55 w^0.8", "Heywood, Internal Combustion Engine Fundamentals, 1st ed., eqs 12.18-12.19; Woschni, SAE 670931", Provenance = Provenance.FromMemory, Caution = PairCaution)]
+    [Formula("Woschni heat transfer, motored", "w = c1 Sp; h = 3.26 B^-0.2 (p / 1 kPa)^0.8 T^-0.55 w^0.8", "Heywood, Internal Combustion Engine Fundamentals, 1st ed., eqs 12.18-12.19; Woschni, SAE 670931", Provenance = Provenance.FromMemory, Caution = PairCaution)]
     public static WallHeatTransfer WoschniMotored(
         [Quantity("bore", Dimension.Length, "mm", Symbol = "B", Above = 0)] double bore,
         [Quantity("gas pressure", Dimension.Pressure, "kPa", Symbol = "p", Min = 0)] double pressure,
@@ -53,7 +53,7 @@ public static class WallHeat
     /// <param name="referenceTemperature">Temperature there, K.</param>
     /// <param name="velocityFactor">2.28.</param>
     /// <param name="combustionFactor">3.24e-3 m/(s·K).</param>
-    [Formula("Woschni heat transfer, firing", "w = c1 Sp + c2 Vd Tr / (pr Vr) (p - pm); h = 3.26 B^-0.2 (p/1000)^0.8 T^-0.55 w^0.8", "Heywood, Internal Combustion Engine Fundamentals, 1st ed., eqs 12.18-12.19; Woschni, SAE 670931", Provenance = Provenance.FromMemory, Caution = PairCaution)]
+    [Formula("Woschni heat transfer, firing", "w = c1 Sp + c2 Vd Tr / (pr Vr) (p - pm); h = 3.26 B^-0.2 (p / 1 kPa)^0.8 T^-0.55 w^0.8", "Heywood, Internal Combustion Engine Fundamentals, 1st ed., eqs 12.18-12.19; Woschni, SAE 670931", Provenance = Provenance.FromMemory, Caution = PairCaution)]
     public static WallHeatTransfer WoschniFiring(
         [Quantity("bore", Dimension.Length, "mm", Symbol = "B", Above = 0)] double bore,
         [Quantity("gas pressure", Dimension.Pressure, "kPa", Symbol = "p", Min = 0)] double pressure,
@@ -104,7 +104,7 @@ public static class WallHeat
     /// <param name="pressure">Gas pressure, Pa.</param>
     /// <param name="temperature">Gas temperature, K.</param>
     /// <param name="pistonSpeed">Mean piston speed, m/s.</param>
-    [Formula("Hohenberg heat transfer", "h = 130 V^-0.06 (p/100000)^0.8 T^-0.4 (Sp + 1.4)^0.8", "Hohenberg, SAE 790825", Provenance = Provenance.FromMemory, Validity = "Fitted to diesel engines.")]
+    [Formula("Hohenberg heat transfer", "h = 130 V^-0.06 (p / 1 bar)^0.8 T^-0.4 (Sp + 1.4)^0.8", "Hohenberg, SAE 790825", Provenance = Provenance.FromMemory, Validity = "Fitted to diesel engines.")]
     [return: Quantity("heat transfer coefficient", Dimension.HeatTransferCoefficient, "W/(m²·K)", Symbol = "h")]
     public static double Hohenberg(
         [Quantity("cylinder volume", Dimension.Volume, "cm³", Symbol = "V", Above = 0)] double volume,

@@ -47,4 +47,35 @@ public static class LiftingTest
         var moved = (frontLevel - frontRaised) * wheelbase / (mass * Math.Tan(tilt));
         return new LiftedCentre(frontLevel * wheelbase / mass, rearRadius + moved + (frontRaised * step / mass), tilt);
     }
+    /// <summary>Centre of gravity from the front load, level and with the rear raised.</summary>
+    /// <param name="wheelbase">Wheelbase, m.</param>
+    /// <param name="mass">Total mass, kg.</param>
+    /// <param name="frontLevel">Scale reading under the front wheel, level, kg.</param>
+    /// <param name="frontTilted">Scale reading under the front wheel with the rear raised, kg.</param>
+    /// <param name="rise">How far the rear wheel was raised, m.</param>
+    /// <param name="rearRadius">Loaded radius of the rear tyre, m.</param>
+    /// <param name="frontRadius">Loaded radius of the front tyre, m.</param>
+    /// <returns>Position of the centre of gravity and the tilt.</returns>
+    [Formula(
+        "centre of gravity by lifting the rear",
+        "b = Wf p / W; th = asin((H + rr - rf) / (p^2 + (rf - rr)^2)^0.5) - atan((rr - rf) / p); h = rf + (Wt - Wf) p / (W tan(th)) + (W - Wt) (rr - rf) / W",
+        "moments about the front axle, level and tilted",
+        Provenance = Provenance.Definition,
+        Validity = "Suspension locked, wheels free to turn, fluids in place.",
+        Caution = "Tie the machine down before it is raised. Half a kilogram of scale error moves the height by about 10 mm: raise it far.")]
+    public static LiftedCentre RearRaised(
+        [Quantity("wheelbase", Dimension.Length, "mm", Symbol = "p", Above = 0)] double wheelbase,
+        [Quantity("total mass", Dimension.Mass, "kg", Symbol = "W", Above = 0)] double mass,
+        [Quantity("front reading, level", Dimension.Mass, "kg", Symbol = "Wf", Above = 0)] double frontLevel,
+        [Quantity("front reading, rear raised", Dimension.Mass, "kg", Symbol = "Wt", Above = 0)] double frontTilted,
+        [Quantity("rise of the rear wheel", Dimension.Length, "mm", Symbol = "H", Above = 0)] double rise,
+        [Quantity("radius of the rear tyre", Dimension.Length, "mm", Symbol = "rr", Above = 0)] double rearRadius,
+        [Quantity("radius of the front tyre", Dimension.Length, "mm", Symbol = "rf", Above = 0)] double frontRadius)
+    {
+        FormulaDomainException.Unless(frontLevel < mass && frontTilted <= mass, "front readings: must be less than the total mass");
+
+        // The mirror image of the other test, seen from the front axle.
+        var mirrored = FrontRaised(wheelbase, mass, mass - frontLevel, mass - frontTilted, rise, frontRadius, rearRadius);
+        return mirrored with { Ahead = wheelbase - mirrored.Ahead };
+    }
 }

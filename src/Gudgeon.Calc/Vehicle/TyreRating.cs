@@ -104,6 +104,13 @@ public static class TyreRating
     [return: Quantity("load", Dimension.Mass, "kg", Symbol = "m")]
     public static double Load([Quantity("load index", Dimension.Number, Symbol = "LI", Min = 0, Max = 100)] int index) => Kilograms[index];
 
+    /// <summary>Load by the series behind the load index table, kg: within 2 % of the table, for an index not at hand.</summary>
+    /// <param name="index">Load index on the sidewall.</param>
+    /// <returns>Load, kg.</returns>
+    [Formula("tyre load index, series", "m = 45 10^(LI / 80)", "preferred-number series behind the load index table", Provenance = Provenance.CommonPractice, Caution = "The table decides.")]
+    [return: Quantity("load", Dimension.Mass, "kg", Symbol = "m")]
+    public static double LoadBySeries([Quantity("load index", Dimension.Number, Symbol = "LI", Min = 0, Max = 279)] int index) => 45 * Math.Pow(10, index / 80.0);
+
     /// <summary>Speed that a speed letter stands for, m/s.</summary>
     /// <param name="symbol">Letter on the sidewall.</param>
     /// <returns>Speed, m/s.</returns>

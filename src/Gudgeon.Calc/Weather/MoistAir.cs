@@ -115,7 +115,7 @@ public static class MoistAir
     /// <param name="temperature">Temperature, K.</param>
     /// <param name="pressure">Station pressure, Pa.</param>
     /// <param name="relativeHumidity">0 to 1.</param>
-    [Formula("density altitude", "H = (288.15 / 0.0065) (1 - (ρ / 1.225)^(1 / 4.255880)), ρ of the moist air by CIPM-2007", "ISO 2533:1975; Picard et al., Metrologia 45 (2008) 149", Caution = "Use the station pressure, not the airport's pressure reduced to sea level.")]
+    [Formula("density altitude", "H = 44330.77 m (1 - (ρ / 1.225 kg/m³)^(1 / 4.255880)), ρ of the moist air by CIPM-2007", "ISO 2533:1975; Picard et al., Metrologia 45 (2008) 149", Caution = "Use the station pressure, not the airport's pressure reduced to sea level.")]
     [return: Quantity("density altitude", Dimension.Length, "m", Symbol = "H")]
     public static double DensityAltitude(
         [Quantity("temperature", Dimension.Temperature, "°C", Symbol = "T", Min = 233.15, Max = 343.15)] double temperature,

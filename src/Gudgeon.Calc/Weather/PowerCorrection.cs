@@ -26,7 +26,7 @@ public readonly record struct CorrectedOutput(
 public static class PowerCorrection
 {
     private const string Limits = "For naturally aspirated engines; factors from 0.93 to 1.07, test bed 10 to 45 °C.";
-    private const string Expression = "SAE: k = 1.18 (99000 / pd) sqrt((t + 273) / 298) - 0.18; ISO: k = (99000 / pd)^1.2 ((t + 273) / 298)^0.6; DIN: k = (101300 / p) sqrt((t + 273) / 293); pd = p - pv";
+    private const string Expression = "SAE: k = 1.18 (990 hPa / pd) sqrt((t + 273) / 298) - 0.18; ISO: k = (990 hPa / pd)^1.2 ((t + 273) / 298)^0.6; DIN: k = (1013 hPa / p) sqrt((t + 273) / 293); pd = p - pv";
     private const string Source = "SAE J1349 (1990); ISO 1585 and Regulation (EU) 134/2014, app. 2.2; DIN 70020";
     private const string Warning = "A supercharged engine is not corrected by any of these; state the rule with the figure, a DIN figure is about 3.8 % above an SAE one.";
 

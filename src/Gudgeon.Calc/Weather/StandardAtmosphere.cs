@@ -65,14 +65,14 @@ public static class StandardAtmosphere
 
     /// <summary>Altitude at which the standard atmosphere has this pressure, m.</summary>
     /// <param name="pressure">Station pressure, Pa: not reduced to sea level.</param>
-    [Formula("pressure altitude", "H = (288.15 / 0.0065) (1 - (p / 101325)^(1 / 5.255880))", "ISO 2533:1975, eq. 12 solved for the altitude", Validity = "Up to 11 km.", Caution = "Use the station pressure, not the airport's pressure reduced to sea level.")]
+    [Formula("pressure altitude", "H = 44330.77 m (1 - (p / 1013.25 hPa)^(1 / 5.255880))", "ISO 2533:1975, eq. 12 solved for the altitude", Validity = "Up to 11 km.", Caution = "Use the station pressure, not the airport's pressure reduced to sea level.")]
     [return: Quantity("pressure altitude", Dimension.Length, "m", Symbol = "H")]
     public static double PressureAltitude([Quantity("station pressure", Dimension.Pressure, "hPa", Symbol = "p", Min = TropopausePressure, Max = 180e3)] double pressure) =>
         SeaLevelTemperature / Lapse * (Math.Pow(pressure / SeaLevelPressure, 1 / PressureExponent) - 1);
 
     /// <summary>Altitude at which the standard atmosphere has this density, m.</summary>
     /// <param name="density">Air density, kg/m³.</param>
-    [Formula("density altitude from density", "H = (288.15 / 0.0065) (1 - (ρ / 1.225)^(1 / 4.255880))", "ISO 2533:1975, eqs 12 and 14 solved for the altitude", Validity = "Up to 11 km.")]
+    [Formula("density altitude from density", "H = 44330.77 m (1 - (ρ / 1.225 kg/m³)^(1 / 4.255880))", "ISO 2533:1975, eqs 12 and 14 solved for the altitude", Validity = "Up to 11 km.")]
     [return: Quantity("density altitude", Dimension.Length, "m", Symbol = "H")]
     public static double DensityAltitude([Quantity("air density", Dimension.Density, "kg/m³", Symbol = "ρ", Min = 0.3639, Max = 2)] double density) =>
         SeaLevelTemperature / Lapse * (Math.Pow(density / SeaLevelDensity, 1 / DensityExponent) - 1);

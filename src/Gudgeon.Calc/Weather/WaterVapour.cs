@@ -13,7 +13,7 @@ public static class WaterVapour
 
     /// <summary>Saturation pressure of water, industrial formulation, Pa.</summary>
     /// <param name="temperature">Temperature, K.</param>
-    [Formula("saturation pressure of water", "θ = T + n9 / (T - n10); A = θ^2 + n1 θ + n2; B = n3 θ^2 + n4 θ + n5; C = n6 θ^2 + n7 θ + n8; p = 1000000 (2 C / (-B + sqrt(B^2 - 4 A C)))^4", "IAPWS-IF97, eq. 30", Provenance = Provenance.FromMemory, Validity = "273.15 to 647.096 K.")]
+    [Formula("saturation pressure of water", "θ = T + n9 / (T - n10); A = θ^2 + n1 θ + n2; B = n3 θ^2 + n4 θ + n5; C = n6 θ^2 + n7 θ + n8; p = 1 MPa (2 C / (-B + sqrt(B^2 - 4 A C)))^4", "IAPWS-IF97, eq. 30", Provenance = Provenance.FromMemory, Validity = "273.15 to 647.096 K.")]
     [return: Quantity("saturation pressure", Dimension.Pressure, "Pa", Symbol = "p")]
     public static double Saturation([Quantity("temperature", Dimension.Temperature, "°C", Symbol = "T", Min = 273.15, Max = 647.096)] double temperature)
     {

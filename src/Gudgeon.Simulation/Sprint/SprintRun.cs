@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Gudgeon.Simulation.Sprint;
 
 /// <summary>
@@ -278,10 +280,11 @@ internal sealed class SprintRun
     {
         var (clock, rollout) = (_marks.RolloutTime, _spec.Strip.Rollout);
         var offset = double.IsNaN(clock) ? 0 : clock;
+        var (finished, distance) = (_mark == _marks.Travel.Length, _state[Travel] - rollout);
         return new SprintResult(
-            _mark == _marks.Travel.Length,
-            _ending!,
-            _state[Travel] - rollout,
+            finished,
+            finished ? _ending! : string.Create(CultureInfo.InvariantCulture, $"{_ending} It came {Math.Max(distance, 0):0.0} m past the start beam."),
+            distance,
             clock,
             _marks.Splits(),
             [.. _shifts.Select(shift => shift with { Time = shift.Time - offset })],

@@ -77,8 +77,8 @@ public class ClosedFormRunTests
     public void NoRuleBeatsTheLosslessBound() => Run.Sample(r =>
     {
         var bound = ConstantPower.Run(r.Mass, r.Power, QuarterMile);
-        Assert.True(HaleRule.Time(r.Mass, r.Power) > bound.Time);
-        Assert.True(HaleRule.Speed(r.Mass, r.Power) < bound.Speed);
+        Assert.True(QuarterMileRule.Time(r.Mass, r.Power, QuarterMileFit.Hale) > bound.Time);
+        Assert.True(QuarterMileRule.Speed(r.Mass, r.Power) < bound.Speed);
     });
 
     /// <summary>At lossless constant power, quarter-mile time times speed is 1.5 distances whatever the machine: 1350 mph s.</summary>
@@ -90,10 +90,10 @@ public class ClosedFormRunTests
     });
 
     [Fact]
-    public void HaleRulesGoBothWays() => Run.Sample(r =>
+    public void QuarterMileRulesGoBothWays() => Run.Sample(r =>
     {
-        Assert.Equal(r.Power, HaleRule.PowerFromTime(r.Mass, HaleRule.Time(r.Mass, r.Power)), 1e-9 * r.Power);
-        Assert.Equal(r.Power, HaleRule.PowerFromSpeed(r.Mass, HaleRule.Speed(r.Mass, r.Power)), 1e-9 * r.Power);
+        Assert.Equal(r.Power, QuarterMileRule.PowerFromTime(r.Mass, QuarterMileRule.Time(r.Mass, r.Power)), 1e-9 * r.Power);
+        Assert.Equal(r.Power, QuarterMileRule.PowerFromSpeed(r.Mass, QuarterMileRule.Speed(r.Mass, r.Power)), 1e-9 * r.Power);
     });
 
     [Fact]

@@ -61,6 +61,19 @@ public class MachineTests
     });
 
     [Fact]
+    public void LiftingTheRearFindsAKnownCentre() => Gen.Select(Machine, Gen.Double[0.25, 0.35], Gen.Double[0.25, 0.35], Gen.Double[5, 25]).Sample((m, rear, front, degrees) =>
+    {
+        var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
+        var (axleX, axleZ) = (m.Wheelbase, rear - front);
+        var raisedBase = (axleX * cos) - (axleZ * sin);
+        var rise = (axleX * sin) + (axleZ * cos) - axleZ;
+        var behindFront = ((m.Wheelbase - m.Ahead) * cos) - ((m.Height - front) * sin);
+        var found = LiftingTest.RearRaised(m.Wheelbase, 215, 215 * m.Ahead / m.Wheelbase, 215 * (1 - (behindFront / raisedBase)), rise, rear, front);
+        Assert.Equal(m.Ahead, found.Ahead, 1e-9);
+        Assert.Equal(m.Height, found.Height, 1e-9);
+    }, iter: 100);
+
+    [Fact]
     public void CombinedCentreLiesBetweenTheParts()
     {
         var centre = CentreOfGravity.Combined([125, 75], [0.8, 0.4], [0.6, 0.9]);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gudgeon.Simulation.Sprint;
 
 namespace Gudgeon.Simulation.Tests.Sprint;
@@ -99,7 +100,7 @@ public class StandingStartTests(ITestOutputHelper output)
         var run = StandingStart.Run(spec with { Air = spec.Air with { DragArea = 10 }, Driveline = spec.Driveline with { ClutchCapacity = 10 }, Strip = spec.Strip with { Finish = 5000 } });
         Assert.False(run.Finished);
         Assert.InRange(run.Distance, 1, 4999);
-        Assert.Contains("still not reached", run.Ending, StringComparison.Ordinal);
+        Assert.Equal(string.Create(CultureInfo.InvariantCulture, $"After 600 s the machine has still not reached the end. It came {run.Distance:0.0} m past the start beam."), run.Ending);
     }
 
     [Fact]

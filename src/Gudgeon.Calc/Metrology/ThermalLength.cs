@@ -1,0 +1,84 @@
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Calc.Metrology;
+
+/// <summary>Expansion coefficient from two lengths.</summary>
+/// <param name="Coefficient">Expansion coefficient, 1/K.</param>
+/// <param name="Uncertainty">Standard uncertainty, 1/K.</param>
+public readonly record struct MeasuredExpansion(
+    [Quantity("expansion coefficient", Dimension.ThermalExpansion, "1/K", Symbol = "α")] double Coefficient,
+    [Quantity("standard uncertainty", Dimension.ThermalExpansion, "1/K", Symbol = "u")] double Uncertainty);
+
+/// <summary>Lengths away from 20 °C.</summary>
+public static class ThermalLength
+{
+    /// <summary>Reference temperature for lengths (ISO 1), K.</summary>
+    public const double Reference = 293.15;
+
+    /// <summary>How much too large a part reads when part and gauge are away from 20 °C, m; subtract it.</summary>
+    /// <param name="length">Nominal length, m.</param>
+    /// <param name="partExpansion">Expansion coefficient of the part, 1/K.</param>
+    /// <param name="partTemperature">Temperature of the part, K.</param>
+    /// <param name="gaugeExpansion">Expansion coefficient of the gauge's frame or setting ring, 1/K.</param>
+    /// <param name="gaugeTemperature">Temperature of the gauge, K.</param>
+    [Formula(
+        "temperature error of a length reading",
+        "e = L (αp (Tp - 20 °C) - αg (Tg - 20 °C))",
+        "ISO 1:2022, reference temperature 20 °C; linear expansion",
+        Caution = "Let part and gauge lie on the same plate long enough; a hand-warm part has no one temperature.")]
+    [return: Quantity("reading too large by", Dimension.Length, "µm", Symbol = "e")]
+    public static double ReadingError(
+        [Quantity("length", Dimension.Length, "mm", Symbol = "L", Above = 0)] double length,
+        [Quantity("expansion coefficient of the part", Dimension.ThermalExpansion, "1/K", Symbol = "αp", Min = 0, Max = 1e-4)] double partExpansion,
+        [Quantity("temperature of the part", Dimension.Temperature, "°C", Symbol = "Tp", Above = 0)] double partTemperature,
+        [Quantity("expansion coefficient of the gauge", Dimension.ThermalExpansion, "1/K", Symbol = "αg", Min = 0, Max = 1e-4)] double gaugeExpansion,
+        [Quantity("temperature of the gauge", Dimension.Temperature, "°C", Symbol = "Tg", Above = 0)] double gaugeTemperature) =>
+        length * ((partExpansion * (partTemperature - Reference)) - (gaugeExpansion * (gaugeTemperature - Reference)));
+
+    /// <summary>Length at another temperature, m.</summary>
+    /// <param name="length">Length at 20 °C, m.</param>
+    /// <param name="expansion">Expansion coefficient, 1/K.</param>
+    /// <param name="temperature">Temperature, K.</param>
+    [Formula("length at temperature", "L = L20 (1 + α (T - 20 °C))", "Linear expansion from the reference temperature of ISO 1", Provenance = Provenance.Definition)]
+    [return: Quantity("length at temperature", Dimension.Length, "mm", Symbol = "L")]
+    public static double AtTemperature(
+        [Quantity("length at 20 °C", Dimension.Length, "mm", Symbol = "L20", Above = 0)] double length,
+        [Quantity("expansion coefficient", Dimension.ThermalExpansion, "1/K", Symbol = "α", Min = 0, Max = 1e-4)] double expansion,
+        [Quantity("temperature", Dimension.Temperature, "°C", Symbol = "T", Above = 0)] double temperature) =>
+        length * (1 + (expansion * (temperature - Reference)));
+
+    /// <summary>Expansion coefficient from a length at two temperatures, with its uncertainty.</summary>
+    /// <param name="cold">Length at the lower temperature, m.</param>
+    /// <param name="hot">Length at the upper temperature, m.</param>
+    /// <param name="coldTemperature">Lower temperature, K.</param>
+    /// <param name="hotTemperature">Upper temperature, K.</param>
+    /// <param name="coldUncertainty">Standard uncertainty of the cold length, m.</param>
+    /// <param name="hotUncertainty">Standard uncertainty of the hot length, m.</param>
+    /// <param name="coldTemperatureUncertainty">Standard uncertainty of the lower temperature, K.</param>
+    /// <param name="hotTemperatureUncertainty">Standard uncertainty of the upper temperature, K.</param>
+    [Formula(
+        "expansion coefficient from two lengths",
+        "α = (L1 - L0) / (L0 (T1 - T0)); u² = Σ (dα/dx ux)²",
+        "NIST TN 1900:2015, example E13")]
+    public static MeasuredExpansion Coefficient(
+        [Quantity("cold length", Dimension.Length, "mm", Symbol = "L0", Above = 0)] double cold,
+        [Quantity("hot length", Dimension.Length, "mm", Symbol = "L1", Above = 0)] double hot,
+        [Quantity("cold temperature", Dimension.Temperature, "K", Symbol = "T0", Above = 0)] double coldTemperature,
+        [Quantity("hot temperature", Dimension.Temperature, "K", Symbol = "T1", Above = 0)] double hotTemperature,
+        [Quantity("uncertainty of the cold length", Dimension.Length, "mm", Min = 0)] double coldUncertainty,
+        [Quantity("uncertainty of the hot length", Dimension.Length, "mm", Min = 0)] double hotUncertainty,
+        [Quantity("uncertainty of the cold temperature", Dimension.TemperatureDifference, "K", Min = 0)] double coldTemperatureUncertainty,
+        [Quantity("uncertainty of the hot temperature", Dimension.TemperatureDifference, "K", Min = 0)] double hotTemperatureUncertainty)
+    {
+        var span = hotTemperature - coldTemperature;
+        FormulaDomainException.Unless(span > 0, "hot temperature: must be above the cold temperature");
+        var coefficient = (hot - cold) / (cold * span);
+        return new MeasuredExpansion(coefficient, CombinedUncertainty.RootSumSquare(
+        [
+            hot / (cold * cold * span) * coldUncertainty,
+            hotUncertainty / (cold * span),
+            coefficient / span * coldTemperatureUncertainty,
+            coefficient / span * hotTemperatureUncertainty,
+        ]));
+    }
+}
