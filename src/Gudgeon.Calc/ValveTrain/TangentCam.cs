@@ -58,6 +58,7 @@ public static class TangentCam
     {
         var (sine, cosine) = Math.SinCos(angle);
         var side = nose * sine;
+        FormulaDomainException.Unless(Math.Abs(side) < rod, "nose radius: too small beside this lift, the roller cannot follow the nose");
         var height = Math.Sqrt((rod * rod) - (side * side));
         var lean = side * nose * cosine;
         return (-nose * cosine) - ((nose * nose * cosine * cosine) - (side * side)) / height - (lean * lean / (height * height * height));
