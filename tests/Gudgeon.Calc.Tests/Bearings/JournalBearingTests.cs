@@ -79,6 +79,15 @@ public class JournalBearingTests
     });
 
     [Fact]
+    public void LivesAtTheMeanLoadAddUpAsDamageDoes()
+    {
+        // 30 % of the turns at 2 kN and 70 % at 5 kN use up the life in proportion (Miner).
+        var mean = RollingLife.MeanLoad([2000, 5000], [0.3, 0.7], RollingElement.Roller);
+        double Life(double load) => RollingLife.Life(20_000, load, 100, RollingElement.Roller).Revolutions;
+        Assert.Equal((0.3 / Life(2000)) + (0.7 / Life(5000)), 1 / Life(mean), 1e-12);
+    }
+
+    [Fact]
     public void ALoadBeyondTheFilmIsRefused() =>
         Assert.Contains("load", Assert.Throws<FormulaDomainException>(() => Film(1e8)).Message, StringComparison.Ordinal);
 
