@@ -111,11 +111,4 @@ public static class Acoustics
         var volume = displacement * (compressionRatio + 1) / (2 * (compressionRatio - 1));
         return soundSpeed / ratio * Math.Sqrt(pipeArea / (pipeLength * volume));
     }
-
-    /// <summary>Dynamic viscosity of air, Pa·s.</summary>
-    /// <param name="temperature">Temperature, K.</param>
-    [Formula("viscosity of air", "μ = 1.458e-6 T^1.5 / (T + 110.4)", "ISO 2533:1975, Sutherland's formula", Provenance = Provenance.FromMemory, Validity = "About 100 to 1900 K.")]
-    [return: Quantity("dynamic viscosity", Dimension.DynamicViscosity, "mPa·s", Symbol = "μ")]
-    public static double AirViscosity([Quantity("temperature", Dimension.Temperature, "°C", Symbol = "T", Above = 0)] double temperature) =>
-        1.458e-6 * temperature * Math.Sqrt(temperature) / (temperature + 110.4);
 }

@@ -11,7 +11,8 @@ namespace Gudgeon.Calc.Gas;
 /// </summary>
 public static class Equilibrium
 {
-    private const int MaxIterations = 60;
+    private const int MaxIterations = 100;
+    private const double Tolerance = 1e-10;
 
     /// <summary>Equilibrium at temperature and pressure.</summary>
     /// <param name="elements">Atoms, mol per kilogram of gas.</param>
@@ -21,10 +22,22 @@ public static class Equilibrium
     /// <exception cref="FormulaDomainException">Out of range, or too rich for a gas without soot.</exception>
     public static EquilibriumState AtTemperaturePressure(in Elements elements, double temperature, double pressure, in EquilibriumState near = default)
     {
-        FormulaDomainException.Unless(temperature >= NasaPolynomial.LowestTemperature && temperature <= NasaPolynomial.HighestTemperature, "temperature of the gas in equilibrium: must be from 200 K to 6000 K");
         FormulaDomainException.Unless(pressure > 0 && double.IsFinite(pressure), "pressure of the gas in equilibrium: must be greater than zero");
-        FormulaDomainException.Unless(elements.Oxygen > elements.Carbon && elements.Carbon >= 0, "mixture: too rich, there is not one oxygen atom for each carbon atom");
-        return EquilibriumComposition.Solve(elements, temperature, pressure, near.Solution);
+        Guard(elements, temperature);
+        return EquilibriumComposition.SolveAtPressure(elements, temperature, pressure, near.Solution);
+    }
+
+    /// <summary>Equilibrium at temperature and specific volume.</summary>
+    /// <param name="elements">Atoms, mol per kilogram of gas.</param>
+    /// <param name="temperature">Temperature, K; 200 to 6000.</param>
+    /// <param name="specificVolume">Specific volume, m³/kg.</param>
+    /// <param name="near">A state near the wanted one, or default.</param>
+    /// <exception cref="FormulaDomainException">Out of range, or too rich for a gas without soot.</exception>
+    public static EquilibriumState AtTemperatureVolume(in Elements elements, double temperature, double specificVolume, in EquilibriumState near = default)
+    {
+        FormulaDomainException.Unless(specificVolume > 0 && double.IsFinite(specificVolume), "specific volume of the gas in equilibrium: must be greater than zero");
+        Guard(elements, temperature);
+        return EquilibriumComposition.SolveAtVolume(elements, temperature, specificVolume, near.Solution);
     }
 
     /// <summary>Equilibrium at enthalpy and pressure: burning at constant pressure without heat loss.</summary>
@@ -34,12 +47,13 @@ public static class Equilibrium
     /// <param name="near">A state near the wanted one, or default.</param>
     public static EquilibriumState AtEnthalpyPressure(in Elements elements, double enthalpy, double pressure, in EquilibriumState near = default)
     {
-        var state = AtTemperaturePressure(elements, StartTemperature(near), pressure, near);
+        var search = new TemperatureSearch(near);
+        var state = AtTemperaturePressure(elements, search.Temperature, pressure, near);
         for (var i = 0; i < MaxIterations; i++)
         {
-            var step = (enthalpy - state.Enthalpy) / (state.HeatCapacity * state.Temperature);
-            state = AtTemperaturePressure(elements, Stepped(state.Temperature, step), pressure, state);
-            if (Math.Abs(step) < 1e-10)
+            var done = search.Step((enthalpy - state.Enthalpy) / (state.HeatCapacity * state.Temperature));
+            state = AtTemperaturePressure(elements, search.Temperature, pressure, state);
+            if (done)
             {
                 return state;
             }
@@ -55,12 +69,13 @@ public static class Equilibrium
     /// <param name="near">A state near the wanted one, or default.</param>
     public static EquilibriumState AtEntropyPressure(in Elements elements, double entropy, double pressure, in EquilibriumState near = default)
     {
-        var state = AtTemperaturePressure(elements, StartTemperature(near), pressure, near);
+        var search = new TemperatureSearch(near);
+        var state = AtTemperaturePressure(elements, search.Temperature, pressure, near);
         for (var i = 0; i < MaxIterations; i++)
         {
-            var step = (entropy - state.Entropy) / state.HeatCapacity;
-            state = AtTemperaturePressure(elements, Stepped(state.Temperature, step), pressure, state);
-            if (Math.Abs(step) < 1e-10)
+            var done = search.Step((entropy - state.Entropy) / state.HeatCapacity);
+            state = AtTemperaturePressure(elements, search.Temperature, pressure, state);
+            if (done)
             {
                 return state;
             }
@@ -76,38 +91,49 @@ public static class Equilibrium
     /// <param name="near">A state near the wanted one, or default.</param>
     public static EquilibriumState AtEnergyVolume(in Elements elements, double energy, double specificVolume, in EquilibriumState near = default)
     {
-        FormulaDomainException.Unless(specificVolume > 0, "specific volume: must be greater than zero");
-        var start = StartTemperature(near);
-        var pressure = PhysicalConstants.MolarGasConstant * (near.TotalMoles > 0 ? near.TotalMoles : 36) * start / specificVolume;
-        var state = AtTemperaturePressure(elements, start, pressure, near);
+        var search = new TemperatureSearch(near);
+        var state = AtTemperatureVolume(elements, search.Temperature, specificVolume, near);
         for (var i = 0; i < MaxIterations; i++)
         {
-            // Newton in ln T and ln p on u(T, p) and ln v(T, p).
-            var work = state.Pressure * state.SpecificVolume;
-            var energyByTemperature = (state.HeatCapacity * state.Temperature) - (work * state.VolumeByTemperature);
-            var energyByPressure = -work * (state.VolumeByTemperature + state.VolumeByPressure);
-            var energyError = energy - state.Energy;
-            var volumeError = Math.Log(specificVolume / state.SpecificVolume);
-            var determinant = (energyByTemperature * state.VolumeByPressure) - (energyByPressure * state.VolumeByTemperature);
-            var stepT = ((energyError * state.VolumeByPressure) - (energyByPressure * volumeError)) / determinant;
-            var stepP = ((energyByTemperature * volumeError) - (state.VolumeByTemperature * energyError)) / determinant;
-            state = AtTemperaturePressure(elements, Stepped(state.Temperature, stepT), state.Pressure * Math.Exp(Math.Clamp(stepP, -1, 1)), state);
-            if (Math.Abs(stepT) + Math.Abs(stepP) < 1e-10)
+            var done = search.Step((energy - state.Energy) / (state.HeatCapacityAtConstantVolume * state.Temperature));
+            state = AtTemperatureVolume(elements, search.Temperature, specificVolume, state);
+            if (done)
             {
                 return state;
             }
         }
 
-        throw NotFound("internal energy and volume");
+        throw NotFound("internal energy");
     }
 
-    private static double StartTemperature(in EquilibriumState near) => near.Temperature > 0 ? near.Temperature : 2200;
-
-    private static double Stepped(double temperature, double logStep) => Math.Clamp(
-        temperature * Math.Exp(Math.Clamp(logStep, -0.4, 0.4)),
-        NasaPolynomial.LowestTemperature,
-        NasaPolynomial.HighestTemperature);
+    private static void Guard(in Elements elements, double temperature)
+    {
+        FormulaDomainException.Unless(temperature >= NasaPolynomial.LowestTemperature && temperature <= NasaPolynomial.HighestTemperature, "temperature of the gas in equilibrium: must be from 200 K to 6000 K");
+        FormulaDomainException.Unless(elements.Oxygen > elements.Carbon && elements.Carbon >= 0, "mixture: too rich, there is not one oxygen atom for each carbon atom");
+    }
 
     private static FormulaDomainException NotFound(string what) =>
         new($"{what} of the gas in equilibrium: no temperature between 200 K and 6000 K gives it");
+
+    /// <summary>
+    /// Newton on a property that rises with temperature, inside a bracket: where a thin gas dissociates, its heat capacity
+    /// peaks so sharply that Newton alone leaps to and fro.
+    /// </summary>
+    private struct TemperatureSearch(in EquilibriumState near)
+    {
+        private double _low = NasaPolynomial.LowestTemperature;
+        private double _high = NasaPolynomial.HighestTemperature;
+
+        internal double Temperature { get; private set; } = near.Temperature > 0 ? near.Temperature : 2200;
+
+        /// <summary>Moves by the change of ln T that Newton asks for; true when it is small enough to be the last.</summary>
+        internal bool Step(double change)
+        {
+            (_low, _high) = change > 0 ? (Temperature, _high) : (_low, Temperature);
+            var next = Temperature * Math.Exp(Math.Clamp(change, -1, 1));
+            var done = Math.Abs(change) < Tolerance;
+            Temperature = done || (next > _low && next < _high) ? next : 0.5 * (_low + _high);
+            return done;
+        }
+    }
 }

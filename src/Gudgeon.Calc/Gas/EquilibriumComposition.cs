@@ -12,51 +12,92 @@ namespace Gudgeon.Calc.Gas;
 internal static class EquilibriumComposition
 {
     private const int MaxIterations = 200;
+    private const string NotConverged = "composition of the gas in equilibrium: the search did not converge";
 
     // Near 200 K round-off in the oxygen balance can move ln o by more than the tight tolerance.
     private const int TightIterations = 30;
 
-    internal static EquilibriumState Solve(in Elements elements, double temperature, double pressure, EquilibriumGuess guess)
+    internal static EquilibriumState SolveAtPressure(in Elements elements, double temperature, double pressure, EquilibriumGuess guess)
     {
         Span<double> cp = stackalloc double[ProductAmounts.Count];
         Span<double> enthalpy = stackalloc double[ProductAmounts.Count];
         Span<double> gibbs = stackalloc double[ProductAmounts.Count];
         ProductData.Evaluate(temperature, cp, enthalpy, gibbs);
-        var balance = new Balance(elements, gibbs, pressure / StandardPressure);
-        var (logOxygen, logMoles) = guess.IsGiven ? guess : balance.FirstGuess();
-        var (low, high) = (double.NegativeInfinity, double.PositiveInfinity);
+        var balance = new Balance(elements, gibbs);
+        var bar = pressure / StandardPressure;
+        var (logOxygen, logMoles) = guess.IsGiven ? guess : balance.FirstGuess(bar);
+        var bracket = Bracket.Open;
         for (var i = 0; i < MaxIterations; i++)
         {
-            var (stepOxygen, stepMoles) = balance.NewtonStep(logOxygen, logMoles);
-            (low, high) = stepOxygen > 0 ? (logOxygen, high) : (low, logOxygen);
-            logOxygen += Math.Clamp(stepOxygen, -40, 40);
+            var (stepOxygen, stepMoles) = balance.NewtonStep(logOxygen, logMoles, bar);
+            if (Math.Abs(stepMoles) > 1e-3)
+            {
+                // The root still moves with the amount of gas: what was learnt about its place does not hold.
+                bracket = Bracket.Open;
+            }
+
+            logOxygen = bracket.Move(logOxygen, stepOxygen);
             logMoles += Math.Clamp(stepMoles, -0.3, 0.3);
             if (Math.Abs(stepOxygen) + Math.Abs(stepMoles) < (i < TightIterations ? 1e-9 : 1e-5))
             {
                 // Newton's last step was quadratic: the error left is its square.
-                var moles = balance.Amounts(logOxygen, logMoles);
+                var moles = balance.Amounts(logOxygen, bar / Math.Exp(logMoles));
                 return EquilibriumProperties.Of(moles, temperature, pressure, cp, enthalpy, gibbs, new(logOxygen, logMoles));
-            }
-
-            if (Math.Abs(stepMoles) > 1e-3)
-            {
-                (low, high) = (double.NegativeInfinity, double.PositiveInfinity);
-            }
-            else if (logOxygen <= low || logOxygen >= high)
-            {
-                // Very rich and cold, the oxygen balance is steep between two flat stretches: Newton alone leaps to and fro.
-                logOxygen = double.IsFinite(low + high) ? 0.5 * (low + high) : logOxygen;
             }
         }
 
-        throw new FormulaDomainException("composition of the gas in equilibrium: the search did not converge");
+        throw new FormulaDomainException(NotConverged);
     }
 
-    /// <summary>The balances for one temperature and pressure. Equilibrium constants are for formation from O2, H2, N2 and CO.</summary>
+    internal static EquilibriumState SolveAtVolume(in Elements elements, double temperature, double volume, EquilibriumGuess guess)
+    {
+        Span<double> cp = stackalloc double[ProductAmounts.Count];
+        Span<double> enthalpy = stackalloc double[ProductAmounts.Count];
+        Span<double> gibbs = stackalloc double[ProductAmounts.Count];
+        ProductData.Evaluate(temperature, cp, enthalpy, gibbs);
+        var balance = new Balance(elements, gibbs);
+        var perMole = MolarGasConstant * temperature / (volume * StandardPressure);
+        var logOxygen = guess.IsGiven ? guess.LogOxygen : balance.FirstGuess(40 * perMole).LogOxygen;
+        var bracket = Bracket.Open;
+        for (var i = 0; i < MaxIterations; i++)
+        {
+            var step = balance.NewtonStep(logOxygen, perMole);
+            logOxygen = bracket.Move(logOxygen, step);
+            if (Math.Abs(step) < (i < TightIterations ? 1e-9 : 1e-5))
+            {
+                var moles = balance.Amounts(logOxygen, perMole);
+                var total = new GasMixture(moles).TotalMoles;
+                return EquilibriumProperties.Of(moles, temperature, total * perMole * StandardPressure, cp, enthalpy, gibbs, new(logOxygen, Math.Log(total)));
+            }
+        }
+
+        throw new FormulaDomainException(NotConverged);
+    }
+
+    /// <summary>
+    /// Where the root of the oxygen balance lies. Very rich and cold, the balance is steep between two flat stretches and
+    /// Newton alone leaps to and fro. Short steps are trusted: the bracket is only as true as the amount of gas was.
+    /// </summary>
+    private struct Bracket
+    {
+        private double _low;
+        private double _high;
+
+        internal static Bracket Open => new() { _low = double.NegativeInfinity, _high = double.PositiveInfinity };
+
+        internal double Move(double at, double step)
+        {
+            (_low, _high) = step > 0 ? (at, _high) : (_low, at);
+            var next = at + Math.Clamp(step, -40, 40);
+            var trusted = Math.Abs(step) < 0.1 || (next > _low && next < _high) || !double.IsFinite(_low + _high);
+            return trusted ? next : 0.5 * (_low + _high);
+        }
+    }
+
+    /// <summary>The balances for one temperature. Equilibrium constants are for formation from O2, H2, N2 and CO.</summary>
     private readonly struct Balance
     {
         private readonly Elements _elements;
-        private readonly double _pressure;
         private readonly double _excess;
         private readonly double _kH;
         private readonly double _kO;
@@ -68,11 +109,9 @@ internal static class EquilibriumComposition
 
         /// <param name="elements">Atoms, mol/kg.</param>
         /// <param name="g">μ°/(R T) of the product species.</param>
-        /// <param name="pressure">Pressure, bar.</param>
-        internal Balance(in Elements elements, ReadOnlySpan<double> g, double pressure)
+        internal Balance(in Elements elements, ReadOnlySpan<double> g)
         {
             _elements = elements;
-            _pressure = pressure;
             _excess = elements.OxygenExcess;
             var (halfO2, halfH2, halfN2) = (0.5 * g[(int)Species.O2], 0.5 * g[(int)Species.H2], 0.5 * g[(int)Species.N2]);
             _kH = Math.Exp(halfH2 - g[(int)Species.H]);
@@ -85,24 +124,31 @@ internal static class EquilibriumComposition
         }
 
         /// <summary>Complete combustion; oxygen from its excess, or plenty when there is none: Newton comes down from above surely.</summary>
-        internal EquilibriumGuess FirstGuess()
+        internal EquilibriumGuess FirstGuess(double pressure)
         {
             var moles = _elements.Carbon + (0.5 * (_elements.Hydrogen + _elements.Nitrogen)) + _elements.Argon + Math.Max(0, 0.5 * _excess);
-            return new(0.5 * Math.Log(Math.Max(0.5 * _excess / moles, 1e-3) * _pressure), Math.Log(moles));
+            return new(0.5 * Math.Log(Math.Max(0.5 * _excess / moles, 1e-3) * pressure), Math.Log(moles));
         }
 
-        internal (double Oxygen, double Moles) NewtonStep(double logOxygen, double logMoles)
+        /// <summary>Newton's step of ln o and ln moles at a pressure, bar.</summary>
+        internal (double Oxygen, double Moles) NewtonStep(double logOxygen, double logMoles, double pressure)
         {
-            var at = new Trial(this, Math.Exp(logOxygen), _pressure / Math.Exp(logMoles));
+            var at = new Trial(this, Math.Exp(logOxygen), pressure / Math.Exp(logMoles));
             var (oxygen, oxygenO, oxygenM) = ExcessOxygen(at);
-            var (sum, sumO, sumM) = PressureSum(at);
+            var (sum, sumO, sumM) = PressureSum(at, pressure);
             var determinant = (oxygenO * sumM) - (oxygenM * sumO);
             return (((oxygenM * sum) - (oxygen * sumM)) / determinant, ((oxygen * sumO) - (oxygenO * sum)) / determinant);
         }
 
-        internal ProductAmounts Amounts(double logOxygen, double logMoles)
+        /// <summary>Newton's step of ln o at a volume, given as the partial pressure of 1 mol/kg, bar.</summary>
+        internal double NewtonStep(double logOxygen, double perMole)
         {
-            var perMole = _pressure / Math.Exp(logMoles);
+            var (oxygen, byO, _) = ExcessOxygen(new Trial(this, Math.Exp(logOxygen), perMole));
+            return -oxygen / byO;
+        }
+
+        internal ProductAmounts Amounts(double logOxygen, double perMole)
+        {
             var at = new Trial(this, Math.Exp(logOxygen), perMole);
             var amounts = new ProductAmounts();
             amounts[(int)Species.CO] = at.CO / perMole;
@@ -136,7 +182,7 @@ internal static class EquilibriumComposition
         }
 
         /// <summary>Sum of the partial pressures, less the pressure; with its derivatives.</summary>
-        private (double Value, double ByO, double ByM) PressureSum(in Trial at)
+        private (double Value, double ByO, double ByM) PressureSum(in Trial at, double pressure)
         {
             var (o, h, n) = (at.O, at.H, at.N);
             var inert = (_elements.Carbon + _elements.Argon) * at.PerMole;
@@ -144,7 +190,7 @@ internal static class EquilibriumComposition
             var byH = (2 * h * (1 + (_kH2O * o))) + at.LinearH;
             var byN = (2 * n) + at.LinearN;
             var byO = (byH * at.HByO) + (byN * at.NByO) + (o * ((_kH2O * h * h) + (_kOH * h) + (_kNO * n) + (2 * o) + _kO));
-            return (sum * Math.Log(sum / _pressure), byO, (byH * at.HByM) + (byN * at.NByM) - inert);
+            return (sum * Math.Log(sum / pressure), byO, (byH * at.HByM) + (byN * at.NByM) - inert);
         }
 
         /// <summary>

@@ -61,6 +61,11 @@ public static class App
         config.AddCommand<CheckCommand>("check")
             .WithDescription("Will it hold: every check, with its reserve. Exit code 0 all hold, 1 something falls short, 3 something is not known or too close to tell.")
             .WithExample("check", "heron.json", "--explain", "squish[1]");
+        config.AddCommand<RunCommand>("run").WithDescription("Run the engine at full load over its speeds.").WithExample("run", "heron.json", "--from", "3000rpm", "--svg", "run.svg");
+        config.AddCommand<SprintCommand>("sprint").WithDescription("Run a standing start: splits to a mile, shifts, what holds it back.").WithExample("sprint", "heron.json", "--weather", "temperature=30°C;pressure=990hPa");
+        config.AddCommand<GivesCommand>("gives").WithDescription("What gives first: every reserve over a family of boost levels, or of rev limits without a blower.");
+        config.AddCommand<ChangesCommand>("changes").WithDescription("What each change does: findings before and after, verdicts turned, what must be measured again.");
+        config.AddCommand<NeedCommand>("need").WithDescription("From a goal: the air, boost, fuel, injectors and drive ratio that a power or a quarter-mile time needs.").WithExample("need", "heron.json", "--power", "165kW");
     }
 
     private static int Explain(Exception e)

@@ -81,6 +81,15 @@ public class EquilibriumTests
     });
 
     [Fact]
+    public void Given_volume_and_given_pressure_are_the_same_state() => States.Sample(s =>
+    {
+        var gas = Equilibrium.AtTemperaturePressure(s.Charge.Elements, s.T, s.P);
+        var vessel = Equilibrium.AtTemperatureVolume(s.Charge.Elements, s.T, gas.SpecificVolume);
+        Near(s.P, vessel.Pressure, 1e-11);
+        Near(gas.Energy, vessel.Energy, 1e-10);
+    });
+
+    [Fact]
     public void A_start_nearby_changes_nothing() => States.Sample(s =>
     {
         var near = Equilibrium.AtTemperaturePressure(s.Charge.Elements, 0.98 * s.T + 6, s.P * 1.3);

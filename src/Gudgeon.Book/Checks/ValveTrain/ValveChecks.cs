@@ -1,0 +1,57 @@
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Calc.Catalogue;
+using Gudgeon.Calc.ValveTrain;
+
+namespace Gudgeon.Book.Checks.ValveTrain;
+
+/// <summary>Quasi-static speed at which the spring no longer holds the follower on the cam, against the rev limit.</summary>
+public sealed class ValveFloatCheck : SpringCheck
+{
+    public override string Id => "valve-float";
+
+    public override string Title => "Valve float speed";
+
+    public override string Source => "equilibrium of spring and inertia force over the polynomial lobe of the same lift and duration; a springy train floats some 5 to 15 % earlier, so 1.1 times the rev limit is wanted: common practice, no source";
+
+    public override Judgement Examine(View view, string index)
+    {
+        var mass = view.Work(ValveForces.EffectiveMass, view.Amount(Valve.Mass, index), view.Amount(Valve.MovingMass, index), view.Amount(Spring.Mass, index), 0.0);
+        var loads = FittedSpring.Loads(view, index);
+        var floats = view.Work(ValveFloat.Speed, mass, loads.SeatLoad, FittedSpring.Tested(view, index).Rate, view.Amount(Valve.Lift, index), Duration(view, index) / 2);
+        var wanted = view.Limit("valve-float.factor", Dimension.Number, "", 1.1) * view.Amount(Engine.RevLimit);
+        return Judgement.AtLeast("float speed at the crank", floats.CrankSpeed, wanted, Dimension.RotationalSpeed, "rpm", "1.1 times engine.revLimit");
+    }
+
+    /// <summary>Crank angle over which the valve is open, rad.</summary>
+    private static double Duration(View view, string index)
+    {
+        if (view.TableIf(Valve.LiftTable, index) is { } table)
+        {
+            return table["angle"][^1] - table["angle"][0];
+        }
+
+        return Math.PI + view.Amount(Valve.Opens, index) + view.Amount(Valve.Closes, index);
+    }
+}
+
+/// <summary>Pressure that pushes the shut valve open, against what the seat load holds.</summary>
+public sealed class ValveGasForceCheck : SpringCheck
+{
+    public override string Id => "valve-pressure";
+
+    public override string Title => "Boost or back-pressure against the seat load";
+
+    public override string Source => "pressure difference on the head against the seat load; the inlet sees the boost with the cylinder at ambient, the exhaust the back-pressure with the cylinder at the plenum's pressure";
+
+    public override Judgement Examine(View view, string index)
+    {
+        var duty = view.Duty();
+        Func<Simulation.Engine.PointFigures, double> difference = index.StartsWith("inlet", StringComparison.Ordinal)
+            ? f => f.Boost
+            : f => f.ExhaustBackPressure - f.Boost;
+        var (pressure, speed) = duty?.Most(difference) ?? (double.NaN, double.NaN);
+        var force = view.Work(ValveForces.GasForce, view.Amount(Valve.HeadDiameter, index), Math.Max(pressure, 0), FittedSpring.Loads(view, index).SeatLoad);
+        return Judgement.AtMost("pressure that opens the valve", pressure, force.HeldPressure, Dimension.Pressure, "bar", "pressure that the seat load holds") with { Remark = Motion.PeakPressureCheck.At(speed) };
+    }
+}

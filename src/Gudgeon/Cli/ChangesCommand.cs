@@ -1,0 +1,71 @@
+using System.ComponentModel;
+using Gudgeon.Book.Changes;
+using Gudgeon.Book.Checks;
+using Gudgeon.Book.Values;
+using Spectre.Console.Cli;
+
+namespace Gudgeon.Cli;
+
+/// <summary>gudgeon changes: what each change does to every other part.</summary>
+internal sealed class ChangesCommand : Command<ChangesCommand.Settings>
+{
+    internal sealed class Settings : ReadSettings
+    {
+        [CommandOption("--change <ID>")]
+        [Description("Only this change; every change when left out.")]
+        public string? Change { get; init; }
+    }
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        var book = settings.Open().Book;
+        var wanted = settings.Change is { } id ? [book.Find(id)] : book.Changes;
+        var appraiser = new Appraiser(Books.Desk(cancellationToken)) { WithUncertainty = settings.Change is not null };
+        var all = wanted.Select(c => Consequences.Of(book, c, appraiser)).ToList();
+        if (settings.Json)
+        {
+            Out.Json(all.Select(Json));
+            return 0;
+        }
+
+        Out.LineIf(all.Count == 0, "the book has no changes yet");
+        all.ForEach(c => Print(c, settings.Imperial));
+        return 0;
+    }
+
+    private static void Print(Consequences c, bool imperial)
+    {
+        Out.Line($"{c.Change.Id}: {c.Change.Title}");
+        foreach (var move in c.Moves)
+        {
+            Out.Line($"  {Arrow(move)} {move.Id,-28} {Side(move.Before, imperial)} -> {Side(move.After, imperial)}{(move.Turned ? "  TURNED" : "")}");
+        }
+
+        Out.Line($"  {c.Still} findings did not move");
+        Out.LineIf(c.Measure.Count > 0, "  measure:");
+        foreach (var m in c.Measure)
+        {
+            Out.Line($"    {m.Path,-32} {m.Reason}{(m.Field.Measured.Length > 0 ? $"; {m.Field.Measured}" : "")}");
+        }
+
+        Out.Line();
+    }
+
+    private static string Side(Finding? finding, bool imperial) => finding switch
+    {
+        null => "no such part",
+        { Judgement: null } => finding.Verdict.Words(),
+        _ => $"{finding.Judgement.Print(finding.Judgement.Value, imperial)}, {finding.Verdict.Words()} (reserve {Figures.Number(finding.Reserve, 3)})",
+    };
+
+    private static string Arrow(Move move) => double.IsNaN(move.Shift) ? "*" : move.Shift > 0 ? "^" : "v";
+
+    private static object Json(Consequences c) => new
+    {
+        change = c.Change.Id,
+        title = c.Change.Title,
+        moves = c.Moves.Select(m => new { id = m.Id, turned = m.Turned, shift = double.IsNaN(m.Shift) ? (double?)null : m.Shift, before = m.Before is null ? null : FindingJson.Of(m.Before), after = m.After is null ? null : FindingJson.Of(m.After) }),
+        still = c.Still,
+        measure = c.Measure.Select(m => new { path = m.Path, reason = m.Reason, how = m.Field.Measured }),
+    };
+}

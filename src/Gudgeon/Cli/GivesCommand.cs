@@ -1,0 +1,82 @@
+using System.ComponentModel;
+using System.Globalization;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Limits;
+using Gudgeon.Book.Values;
+using Spectre.Console.Cli;
+
+namespace Gudgeon.Cli;
+
+/// <summary>gudgeon gives: what gives first.</summary>
+internal sealed class GivesCommand : Command<GivesCommand.Settings>
+{
+    private const int BarWidth = 46;
+
+    internal sealed class Settings : ReadSettings
+    {
+        [CommandOption("--svg <FILE>")]
+        [Description("Draw the ladder.")]
+        public string? Svg { get; init; }
+    }
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        var ladder = GivesFirst.Climb(settings.Open().Book.Now(), new() { Cancellation = cancellationToken }, Progress.OnTerminal("what gives first"));
+        if (settings.Svg is not null)
+        {
+            Pictures.Ladder(ladder, settings.Svg);
+        }
+
+        if (settings.Json)
+        {
+            Out.Json(new
+            {
+                varied = ladder.Varied.Path,
+                now = ladder.Now,
+                target = ladder.Target,
+                levels = ladder.Levels,
+                rungs = ladder.Rungs.Select(r => new { id = r.Finding.Id, title = r.Finding.Check.Title, verdict = Book.Checks.Verdicts.Words(r.Finding.Verdict), reserves = r.Reserves, power = r.Power, value = r.Value, givesBelow = r.GivesBelow }),
+                dropped = ladder.Dropped,
+            });
+        }
+        else
+        {
+            Print(ladder, settings.Imperial);
+        }
+
+        return 0;
+    }
+
+    /// <summary>The ladder as bars in the terminal.</summary>
+    internal static void Print(Ladder ladder, bool imperial, int most = int.MaxValue)
+    {
+        string Power(double si) => Target.Power.Print(Math.Round(si, -2), imperial);
+        string Varied(double si) => ladder.Varied == Engine.RevLimit ? Engine.RevLimit.Print(Math.Round(si * 30 / Math.PI) * Math.PI / 30) : Figures.Number(si, 3);
+        Out.Line($"Levels by {ladder.Varied.Label.ToLowerInvariant()}: {string.Join(", ", ladder.Levels.Select(l => $"{Varied(l.Value)} gives {Power(l.Power)}{(l.Boost > 2000 ? $" at {(l.Boost / 1e5).ToString("F2", CultureInfo.InvariantCulture)} bar" : "")}{(l.Extrapolated ? " (outside the map)" : "")}"))}");
+        foreach (var dropped in ladder.Dropped)
+        {
+            Out.Line($"Level {dropped} and is left out.");
+        }
+
+        var top = Math.Max(ladder.Levels.Max(l => l.Power), ladder.Target ?? 0) * 1.02;
+        var mark = ladder.Target is { } target ? (int)Math.Round(target / top * BarWidth) : -1;
+        Out.Line($"{"",-28} {new string(' ', Math.Max(mark, 0))}{(mark >= 0 ? "v target " + Power(ladder.Target!.Value) : "")}");
+        foreach (var rung in ladder.Rungs.Take(most))
+        {
+            var length = (int)Math.Round((rung.Power ?? top) / top * BarWidth);
+            var bar = new char[BarWidth];
+            for (var i = 0; i < BarWidth; i++)
+            {
+                bar[i] = i == mark ? '|' : i < length ? (rung.Power is null ? '.' : '=') : ' ';
+            }
+
+            var words = rung switch
+            {
+                { GivesBelow: true } => $"gives below {Power(rung.Power!.Value)} (reserve {Figures.Number(rung.Reserves[0], 2)} there)",
+                { Power: { } p } => $"gives at {Power(p)} ({ladder.Varied.Label.ToLowerInvariant()} {Varied(rung.Value!.Value)})",
+                _ => $"holds at every level (reserve {Figures.Number(rung.Reserves[^1], 3)} at the highest)",
+            };
+            Out.Line($"{rung.Finding.Id,-28} {new string(bar)} {words}");
+        }
+    }
+}

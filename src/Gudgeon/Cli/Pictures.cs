@@ -1,0 +1,111 @@
+using Gudgeon.Book.Limits;
+using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
+using Gudgeon.Simulation.Engine;
+using Gudgeon.Simulation.Sprint;
+using ScottPlot;
+
+namespace Gudgeon.Cli;
+
+/// <summary>Pictures on paper: SVG files.</summary>
+internal static class Pictures
+{
+    private const int Width = 1000;
+    private const int Height = 620;
+
+    /// <summary>Torque, power and boost over speed.</summary>
+    public static void Run(IReadOnlyList<OperatingPoint> points, string file, bool imperial)
+    {
+        var settled = points.Where(p => p.Converged).ToList();
+        var rpm = settled.ConvertAll(p => p.Speed * 30 / Math.PI);
+        var plot = new Plot();
+        Line(plot, rpm, settled, f => f.Torque, Dimension.Torque, imperial ? "lbf·ft" : "N·m", "torque", LinePattern.Solid, MarkerShape.FilledCircle);
+        Line(plot, rpm, settled, f => f.Power, Dimension.Power, imperial ? "hp" : "kW", "power", LinePattern.Dashed, MarkerShape.FilledSquare);
+        if (settled.Exists(p => p.Figures!.Blower is not null))
+        {
+            var boost = Line(plot, rpm, settled, f => f.Boost, Dimension.Pressure, imperial ? "psi" : "bar", "boost (right)", LinePattern.Dotted, MarkerShape.OpenTriangleUp);
+            boost.Axes.YAxis = plot.Axes.Right;
+            plot.Axes.Right.Label.Text = imperial ? "boost, psi" : "boost, bar";
+        }
+
+        plot.XLabel("engine speed, rpm");
+        plot.YLabel(imperial ? "torque, lbf·ft; power, hp" : "torque, N·m; power, kW");
+        plot.Title("Full load, lumped model");
+        plot.ShowLegend(Alignment.UpperLeft);
+        Save(plot, file);
+    }
+
+    /// <summary>Speed over distance, with the limit that acts.</summary>
+    public static void Sprint(SprintResult result, string file, bool imperial)
+    {
+        var unit = imperial ? "mph" : "km/h";
+        var speed = Units.Declared(Dimension.Speed, unit);
+        var plot = new Plot();
+        foreach (var limit in result.Trace.GroupBy(p => p.Limit))
+        {
+            var line = plot.Add.ScatterPoints(limit.Select(p => p.Distance).ToArray(), limit.Select(p => speed.FromSi(p.Speed)).ToArray());
+            line.LegendText = Gudgeon.Book.Fields.EnumWords.Of(limit.Key.ToString());
+            line.MarkerSize = 4;
+            line.MarkerShape = (MarkerShape)((int)limit.Key % 8);
+        }
+
+        plot.XLabel("distance from the stage, m");
+        plot.YLabel($"speed, {unit}");
+        plot.Title("Standing start: speed and what holds it back");
+        plot.ShowLegend(Alignment.LowerRight);
+        Save(plot, file);
+    }
+
+    /// <summary>What gives first: a bar to the power at which each part gives, and the target.</summary>
+    public static void Ladder(Ladder ladder, string file)
+    {
+        var kilowatts = Units.Declared(Dimension.Power, "kW");
+        var top = ladder.Levels.Max(l => l.Power);
+        var rungs = ladder.Rungs.Reverse().ToList();
+        var plot = new Plot();
+        var bars = rungs.Select((r, i) => new Bar
+        {
+            Position = i,
+            Value = kilowatts.FromSi(r.Power ?? top),
+            Orientation = Orientation.Horizontal,
+            FillColor = r.Power is null ? Colors.LightGray : Colors.SteelBlue,
+            FillHatch = r.GivesBelow ? new ScottPlot.Hatches.Striped() : null,
+        }).ToArray();
+        plot.Add.Bars(bars).Horizontal = true;
+        plot.Axes.Left.SetTicks([.. rungs.Select((_, i) => (double)i)], [.. rungs.Select(r => $"{r.Finding.Id} {(r.Power is null ? "holds to the end" : r.GivesBelow ? "below" : "")}".Trim())]);
+        if (ladder.Target is { } target)
+        {
+            var line = plot.Add.VerticalLine(kilowatts.FromSi(target), 2, Colors.Black, LinePattern.Dashed);
+            line.LegendText = "target";
+            plot.ShowLegend(Alignment.LowerRight);
+        }
+
+        plot.XLabel("greatest power at which the reserve is 1, kW");
+        plot.Title("What gives first");
+        plot.Axes.SetLimitsX(0, kilowatts.FromSi(top) * 1.05);
+        Save(plot, file);
+    }
+
+    private static ScottPlot.Plottables.Scatter Line(Plot plot, List<double> rpm, List<OperatingPoint> points, Func<PointFigures, double> figure, Dimension dimension, string unit, string name, LinePattern pattern, MarkerShape marker)
+    {
+        var shown = Units.Declared(dimension, unit);
+        var line = plot.Add.Scatter(rpm, points.ConvertAll(p => shown.FromSi(figure(p.Figures!))));
+        line.LegendText = name;
+        line.LinePattern = pattern;
+        line.MarkerShape = marker;
+        line.LineWidth = 2;
+        return line;
+    }
+
+    private static void Save(Plot plot, string file)
+    {
+        try
+        {
+            plot.SaveSvg(file, Width, Height);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BadInputException($"the picture '{file}' cannot be written: {e.Message}");
+        }
+    }
+}

@@ -1,0 +1,95 @@
+using System.ComponentModel;
+using System.Globalization;
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
+using Gudgeon.Simulation.Sprint;
+using Spectre.Console.Cli;
+
+namespace Gudgeon.Cli;
+
+/// <summary>gudgeon sprint: the standing-start run.</summary>
+internal sealed class SprintCommand : Command<SprintCommand.Settings>
+{
+    private const double Mile = 1609.344;
+
+    internal sealed class Settings : ReadSettings
+    {
+        [CommandOption("--weather <VALUES>")]
+        [Description("The air of the day for this run only: temperature=30°C;pressure=990hPa;humidity=60%;headWind=2m/s.")]
+        public string[] Weather { get; init; } = [];
+
+        [CommandOption("--svg <FILE>")]
+        [Description("Draw speed over distance with what holds it back.")]
+        public string? Svg { get; init; }
+    }
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        var book = Books.With(settings.Open().Book, settings.Weather, "weather.");
+        var result = Run(book.Now(), Books.Desk(cancellationToken));
+        if (settings.Svg is not null)
+        {
+            Pictures.Sprint(result, settings.Svg, settings.Imperial);
+        }
+
+        if (settings.Json)
+        {
+            Out.Json(new { result.Splits, result.Shifts, result.Energy });
+        }
+        else
+        {
+            Table(result, settings.Imperial);
+        }
+
+        return 0;
+    }
+
+    /// <summary>The run over a mile.</summary>
+    /// <exception cref="BadInputException">Something is missing or makes no machine.</exception>
+    internal static SprintResult Run(Snapshot snapshot, DutyDesk desk)
+    {
+        var view = new View(snapshot, desk);
+        var spec = SprintAssembly.Build(view, Mile) ?? throw new BadInputException($"the run cannot be computed yet; wanted: {Book.Checks.Wanted.Words(view.Trace.Missing)}");
+        try
+        {
+            return StandingStart.Run(spec);
+        }
+        catch (SprintSpecException e)
+        {
+            throw new BadInputException(e.Message);
+        }
+    }
+
+    private static void Table(SprintResult result, bool imperial)
+    {
+        var unit = imperial ? "mph" : "km/h";
+        string Speed(double si) => double.IsNaN(si) ? "" : Figures.Print(si, Dimension.Speed, unit, 4);
+        Out.Line($"{"",-12} {"time s",9} {"speed",12} {"trap speed",12}");
+        foreach (var split in result.Splits)
+        {
+            Out.Line($"{split.Name,-12} {split.Time.ToString("F3", CultureInfo.InvariantCulture),9} {Speed(split.Speed),12} {Speed(split.TrapSpeed),12}");
+        }
+
+        foreach (var shift in result.Shifts)
+        {
+            Out.Line(string.Create(CultureInfo.InvariantCulture, $"shift {shift.From} to {shift.From + 1} at {shift.Time:F2} s, {Speed(shift.Speed)}, {Engine.RevLimit.Print(Math.Round(shift.EngineSpeedBefore * 30 / Math.PI) * Math.PI / 30)}"));
+        }
+
+        foreach (var (limit, seconds) in TimeUnder(result).OrderByDescending(p => p.Seconds))
+        {
+            Out.Line(string.Create(CultureInfo.InvariantCulture, $"held back by {EnumWords.Of(limit.ToString())} for {seconds:F2} s of the quarter mile"));
+        }
+
+        Out.Line("The clock starts one foot after the stage. Advice to a competent rider: the strip's marshals and scrutineers have the last word.");
+    }
+
+    private static IEnumerable<(SprintLimit Limit, double Seconds)> TimeUnder(SprintResult result)
+    {
+        var quarter = result.Trace.TakeWhile(p => p.Distance <= 402.336).ToList();
+        return quarter.Zip(quarter.Skip(1)).GroupBy(p => p.First.Limit).Select(g => (g.Key, g.Sum(p => p.Second.Time - p.First.Time)));
+    }
+}
