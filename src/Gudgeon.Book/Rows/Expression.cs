@@ -26,6 +26,8 @@ public static class Expression
 
     private static string Shown(object value, QuantityAttribute quantity) => value switch
     {
+        // Inside an expression a temperature is absolute, whatever its display unit.
+        double si when quantity.Dimension == Dimension.Temperature => Bracketed(Figures.Print(si, quantity.Dimension, "K", 5)),
         double si => Bracketed(Figures.Print(si, quantity.Dimension, quantity.Unit, 4)),
         double[] list => "[" + string.Join(", ", list.Select(si => Figures.Print(si, quantity.Dimension, quantity.Unit, 4))) + "]",
         _ => value.ToString()!,

@@ -123,8 +123,8 @@ public sealed record FormulaCall(Formula Formula, IReadOnlyList<object> Argument
             throw new BadInputException($"{input.Quantity.Name}: given '{text}', wanted a list such as '1.2, 1.3, 1.4 {input.Quantity.Unit}'");
         }
 
-        var unit = new string([.. items[^1].SkipWhile(c => !char.IsLetter(c) && c is not ('°' or '%' or 'µ' or '"'))]);
-        return [.. items.Select(i => Amount.Parse(input.Quantity.Name, char.IsAsciiDigit(i[^1]) || i[^1] == '.' ? $"{i} {unit}" : i, input.Quantity.Dimension, input.Quantity.Unit).Si)];
+        var unit = Amount.Split(items[^1]).Symbol;
+        return [.. items.Select(i => Amount.Parse(input.Quantity.Name, Amount.Split(i).Symbol.Length == 0 ? $"{i} {unit}" : i, input.Quantity.Dimension, input.Quantity.Unit).Si)];
     }
 
     private static object Choice(FormulaInput input, string text)

@@ -107,7 +107,7 @@ public sealed record Amount(double Si, Unit Unit, double Uncertainty = 0, int De
     }
 
     /// <summary>The digits at the start and the unit after them; no digits when it does not start with a number.</summary>
-    private static (string Digits, string Symbol) Split(string part)
+    internal static (string Digits, string Symbol) Split(string part)
     {
         var end = 0;
         while (end < part.Length && (char.IsAsciiDigit(part[end]) || part[end] == '.' || (end == 0 && part[end] is '-' or '+') || IsExponent(part, end)))

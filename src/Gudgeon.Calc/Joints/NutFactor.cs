@@ -26,7 +26,7 @@ public static class NutFactor
 {
     /// <summary>Nut factor by finish.</summary>
     /// <param name="finish">Surface of the bolt.</param>
-    [Formula("nut factor guide", "table of K", "Budynas & Nisbett, Shigley's Mechanical Engineering Design, 9th ed., table 8-15", Caution = "A guide for want of a test of the bolts and the lubricant in hand.")]
+    [Formula("nut factor guide", "K", "Budynas & Nisbett, Shigley's Mechanical Engineering Design, 9th ed., table 8-15", Caution = "A guide for want of a test of the bolts and the lubricant in hand.")]
     [return: Quantity("nut factor", Dimension.Number, Symbol = "K")]
     public static double Guide(
         [Quantity("finish", Dimension.Number)] BoltFinish finish) => finish switch

@@ -61,7 +61,7 @@ public static class PropertyClasses
     /// <summary>Least tensile strength, yield and proof stress of a property class.</summary>
     /// <param name="propertyClass">Property class.</param>
     /// <param name="diameter">Thread diameter, m; class 8.8 is stronger above 16 mm.</param>
-    [Formula("bolt property class", "table of Rm, Rp, Sp", "ISO 898-1:2013, table 3", Validity = "carbon and alloy steel bolts, -50 to 150 °C", Caution = "Class 12.9 and harder are prone to hydrogen embrittlement: no acid, no electroplating without the relief bake.")]
+    [Formula("bolt property class", "Rm, Rp, Sp", "ISO 898-1:2013, table 3", Validity = "carbon and alloy steel bolts, -50 to 150 °C", Caution = "Class 12.9 and harder are prone to hydrogen embrittlement: no acid, no electroplating without the relief bake.")]
     public static BoltStrength Strength(
         [Quantity("property class", Dimension.Number)] PropertyClass propertyClass,
         [Quantity("thread diameter", Dimension.Length, "mm", Symbol = "d", Above = 0)] double diameter)

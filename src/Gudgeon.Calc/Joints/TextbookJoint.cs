@@ -101,7 +101,7 @@ public static class TextbookJoint
     /// <param name="diameter">Bolt diameter, m.</param>
     /// <param name="grip">Grip, m.</param>
     /// <param name="modulus">Young's modulus of the members, Pa.</param>
-    [Formula("textbook member stiffness, fitted", "km = E d A exp(B d / l)", Book + "eq. 8-23 and table 8-8 (Wileman, Choudhury and Green 1991)", Validity = "A and B: steel 0.78715, 0.62873; aluminium 0.79670, 0.63816; copper 0.79568, 0.63553; grey iron 0.77871, 0.61616; general 0.78952, 0.62914")]
+    [Formula("textbook member stiffness, fitted", "km = E d A exp(B d / l)", Book + "eq. 8-23 and table 8-8 (Wileman, Choudhury and Green 1991)", Validity = "fitted for d / l from 0.1 to 2, refused above 10; A and B: steel 0.78715, 0.62873; aluminium 0.79670, 0.63816; copper 0.79568, 0.63553; grey iron 0.77871, 0.61616; general 0.78952, 0.62914")]
     [return: Quantity("member stiffness", Dimension.ForcePerLength, "kN/mm", Symbol = "km")]
     public static double FittedMemberStiffness(
         [Quantity("member material", Dimension.Number)] MemberMaterial material,
@@ -109,6 +109,7 @@ public static class TextbookJoint
         [Quantity("grip", Dimension.Length, "mm", Symbol = "l", Above = 0)] double grip,
         [Quantity("elastic modulus of the members", Dimension.Pressure, "GPa", Symbol = "E", Above = 0)] double modulus)
     {
+        FormulaDomainException.Unless(diameter <= 10 * grip, "grip: too short for the fitted formula, less than a tenth of the bolt diameter");
         var (a, b) = material switch
         {
             MemberMaterial.Steel => (0.78715, 0.62873),

@@ -63,7 +63,7 @@ public static class TighteningScatter
 
     /// <summary>Guide range of the tightening factor by method.</summary>
     /// <param name="method">How the bolt is tightened.</param>
-    [Formula("tightening factor guide", "αAmin to αAmax", "VDI 2230-1:2003, table A8", Provenance = Provenance.FromMemory, Caution = "A guide: a test of the joint goes first.")]
+    [Formula("tightening factor guide", "αAmin ≤ αA ≤ αAmax", "VDI 2230-1:2003, table A8", Provenance = Provenance.FromMemory, Caution = "A guide: a test of the joint goes first.")]
     public static FactorRange Guide(
         [Quantity("tightening method", Dimension.Number)] TighteningMethod method) => method switch
         {

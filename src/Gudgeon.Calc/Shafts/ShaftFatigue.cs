@@ -129,7 +129,7 @@ public static class ShaftFatigue
     /// <param name="reliability">Reliability factor: 1 for 50 %, 0.897 for 90 %, 0.814 for 99 %.</param>
     [Formula(
         "endurance limit of a shaft",
-        "Se = ka kb ke Se0; Se0 = Sut / 2, at most 700 MPa; ka = a Sut^b; kb = 1.24 d^-0.107 to 51 mm, 1.51 d^-0.157 above",
+        "Se = ka kb ke Se0; Se0 = Sut / 2, at most 700 MPa; ka = a Sut^b; kb = (d / 7.62 mm)^-0.107 to 51 mm, 1.51 d^-0.157 above",
         "Budynas & Nisbett, Shigley's Mechanical Engineering Design, 8th ed., eqs 6-8, 6-19, 6-20",
         Validity = "Steel, rotating bending, 2.79 mm to 254 mm.")]
     public static EnduranceLimit Endurance(
@@ -147,7 +147,7 @@ public static class ShaftFatigue
         };
         var ka = a * Math.Pow(tensile / 1e6, b);
         var millimetres = diameter * 1e3;
-        var kb = millimetres <= 51 ? 1.24 * Math.Pow(millimetres, -0.107) : 1.51 * Math.Pow(millimetres, -0.157);
+        var kb = millimetres <= 51 ? Math.Pow(millimetres / 7.62, -0.107) : 1.51 * Math.Pow(millimetres, -0.157);
         return new EnduranceLimit(ka * kb * reliability * Math.Min(tensile / 2, 700e6), ka, kb);
     }
 

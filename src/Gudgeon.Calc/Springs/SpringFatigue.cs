@@ -47,7 +47,7 @@ public static class SpringFatigue
 
     /// <summary>Zimmerli's infinite-life strength components, the same for all wires under 10 mm.</summary>
     /// <param name="surface">Peened or not.</param>
-    [Formula("Zimmerli spring strength", "Ssa = 57.5 kpsi; Ssm = 77.5 kpsi", "Zimmerli (1957), in Budynas & Nisbett, Shigley's Mechanical Engineering Design, 9th ed., eq. 10-28 and 10-29", Provenance = Provenance.FromMemory, Validity = "peened as written; unpeened 35 and 55 kpsi; steel wire under 10 mm, room temperature, no corrosion", Caution = "Super-clean valve-spring wire bears more: the maker's figure goes first.")]
+    [Formula("Zimmerli spring strength", "Ssa, Ssm", "Zimmerli (1957), in Budynas & Nisbett, Shigley's Mechanical Engineering Design, 9th ed., eq. 10-28 and 10-29", Provenance = Provenance.FromMemory, Validity = "peened 57.5 and 77.5 kpsi, unpeened 35 and 55 kpsi; steel wire under 10 mm, room temperature, no corrosion", Caution = "Super-clean valve-spring wire bears more: the maker's figure goes first.")]
     public static FatiguePoint Zimmerli(
         [Quantity("wire surface", Dimension.Number)] WireSurface surface = WireSurface.Peened) => surface == WireSurface.Peened
             ? new FatiguePoint(57.5 * Kpsi, 77.5 * Kpsi)

@@ -16,6 +16,15 @@ public enum CamLaw
 
     /// <summary>Polynomial 4-5-6-7.</summary>
     Polynomial4567,
+
+    /// <summary>Parabolic: constant acceleration, then constant deceleration; jumps three times.</summary>
+    Parabolic,
+
+    /// <summary>Modified trapezoid: least peak acceleration of the smooth laws.</summary>
+    ModifiedTrapezoid,
+
+    /// <summary>Modified sine: low peak velocity.</summary>
+    ModifiedSine,
 }
 
 /// <summary>Normalised motion: lift and its derivatives by the share of the rise.</summary>
@@ -70,45 +79,37 @@ public readonly record struct FlatTappet(
 /// <summary>Standard laws of motion for cams with dwells.</summary>
 public static class CamLaws
 {
+    /// <summary>Peak acceleration factor of the modified trapezoid.</summary>
+    private const double TrapezoidAcceleration = 8 * Math.PI / (2 + Math.PI);
+
     private const string Source = "Norton, Cam Design and Manufacturing Handbook, double-dwell functions; derivatives checked symbolically";
 
     /// <summary>Lift and derivatives of a law at a share of the rise, 0 to 1.</summary>
-    public static LawPoint At(CamLaw law, double u)
+    public static LawPoint At(CamLaw law, double u) => law switch
     {
-        switch (law)
-        {
-            case CamLaw.Harmonic:
-                var (sine, cosine) = Math.SinCos(Math.PI * u);
-                return new LawPoint((1 - cosine) / 2, Math.PI / 2 * sine, Math.PI * Math.PI / 2 * cosine, -Math.Pow(Math.PI, 3) / 2 * sine);
-            case CamLaw.Cycloidal:
-                var (sine2, cosine2) = Math.SinCos(2 * Math.PI * u);
-                return new LawPoint(u - (sine2 / (2 * Math.PI)), 1 - cosine2, 2 * Math.PI * sine2, 4 * Math.PI * Math.PI * cosine2);
-            case CamLaw.Polynomial345:
-                return new LawPoint(
-                    u * u * u * (10 + (u * (-15 + (6 * u)))),
-                    30 * u * u * (1 - u) * (1 - u),
-                    60 * u * (1 - u) * (1 - (2 * u)),
-                    60 * (1 + (6 * u * (u - 1))));
-            default:
-                var v = u * (1 - u);
-                return new LawPoint(
-                    u * u * u * u * (35 + (u * (-84 + (u * (70 - (20 * u)))))),
-                    140 * v * v * v,
-                    420 * v * v * (1 - (2 * u)),
-                    840 * v * (1 - (5 * v)));
-        }
-    }
+        CamLaw.Harmonic => Harmonic(u),
+        CamLaw.Cycloidal => Cycloidal(u),
+        CamLaw.Polynomial345 => Polynomial345(u),
+        CamLaw.Polynomial4567 => Polynomial4567(u),
+        _ when u > 0.5 => Mirrored(At(law, 1 - u)),
+        CamLaw.Parabolic => new LawPoint(2 * u * u, 4 * u, 4, 0),
+        CamLaw.ModifiedTrapezoid => ModifiedTrapezoid(u),
+        _ => ModifiedSine(u),
+    };
 
     /// <summary>Peak factors of a law: unit lift over a unit angle at unit speed.</summary>
     /// <param name="law">Law of motion.</param>
-    [Formula("cam law factors", "Cv, Ca, Cj, ua", Source, Validity = "jerk inside the rise; harmonic motion has infinite jerk at both ends")]
+    [Formula("cam law factors", "Cv, Ca, Cj, ua", Source, Validity = "jerk inside the rise; harmonic and parabolic motion also have infinite jerk at their ends")]
     public static LawFactors Factors(
         [Quantity("cam law", Dimension.Number)] CamLaw law) => law switch
         {
             CamLaw.Harmonic => new LawFactors(Math.PI / 2, Math.PI * Math.PI / 2, Math.Pow(Math.PI, 3) / 2, 0),
             CamLaw.Cycloidal => new LawFactors(2, 2 * Math.PI, 4 * Math.PI * Math.PI, 0.25),
             CamLaw.Polynomial345 => new LawFactors(1.875, 10 / Math.Sqrt(3), 60, (3 - Math.Sqrt(3)) / 6),
-            _ => new LawFactors(2.1875, 84 * Math.Sqrt(5) / 25, 52.5, (5 - Math.Sqrt(5)) / 10),
+            CamLaw.Polynomial4567 => new LawFactors(2.1875, 84 * Math.Sqrt(5) / 25, 52.5, (5 - Math.Sqrt(5)) / 10),
+            CamLaw.Parabolic => new LawFactors(2, 4, 0, 0),
+            CamLaw.ModifiedTrapezoid => new LawFactors(2, TrapezoidAcceleration, 4 * Math.PI * TrapezoidAcceleration, 0.125),
+            _ => new LawFactors(4 * Math.PI / (4 + Math.PI), 4 * Math.PI * Math.PI / (4 + Math.PI), 16 * Math.Pow(Math.PI, 3) / (4 + Math.PI), 0.125),
         };
 
     /// <summary>Greatest velocity, acceleration and jerk of a rise (or return).</summary>
@@ -169,4 +170,86 @@ public static class CamLaws
         var least = Sum(position);
         return new FlatTappet(Factors(law).Velocity * lift / angle, least, position, leastRadius - least);
     }
+
+    private static LawPoint Harmonic(double u)
+    {
+        var (sine, cosine) = Math.SinCos(Math.PI * u);
+        return new LawPoint((1 - cosine) / 2, Math.PI / 2 * sine, Math.PI * Math.PI / 2 * cosine, -Math.Pow(Math.PI, 3) / 2 * sine);
+    }
+
+    private static LawPoint Cycloidal(double u)
+    {
+        var (sine, cosine) = Math.SinCos(2 * Math.PI * u);
+        return new LawPoint(u - (sine / (2 * Math.PI)), 1 - cosine, 2 * Math.PI * sine, 4 * Math.PI * Math.PI * cosine);
+    }
+
+    private static LawPoint Polynomial345(double u) => new(
+        u * u * u * (10 + (u * (-15 + (6 * u)))),
+        30 * u * u * (1 - u) * (1 - u),
+        60 * u * (1 - u) * (1 - (2 * u)),
+        60 * (1 + (6 * u * (u - 1))));
+
+    private static LawPoint Polynomial4567(double u)
+    {
+        var v = u * (1 - u);
+        return new LawPoint(
+            u * u * u * u * (35 + (u * (-84 + (u * (70 - (20 * u)))))),
+            140 * v * v * v,
+            420 * v * v * (1 - (2 * u)),
+            840 * v * (1 - (5 * v)));
+    }
+
+    /// <summary>A quarter sine up, constant acceleration, a quarter sine down to the middle of the rise.</summary>
+    private static LawPoint ModifiedTrapezoid(double u)
+    {
+        const double Peak = TrapezoidAcceleration;
+        const double Slope = Peak / (4 * Math.PI);
+        const double First = Slope * (0.125 - (0.25 / Math.PI));
+        if (u <= 0.125)
+        {
+            var (sine, cosine) = Math.SinCos(4 * Math.PI * u);
+            return new LawPoint(Slope * (u - (sine / (4 * Math.PI))), Slope * (1 - cosine), Peak * sine, 4 * Math.PI * Peak * cosine);
+        }
+
+        if (u <= 0.375)
+        {
+            var x = u - 0.125;
+            return new LawPoint(First + (Slope * x) + (Peak * x * x / 2), Slope + (Peak * x), Peak, 0);
+        }
+
+        var y = u - 0.375;
+        var (sineY, cosineY) = Math.SinCos(4 * Math.PI * y);
+        const double SlopeY = Slope + (Peak / 4);
+        const double Second = First + (Slope / 4) + (Peak / 32);
+        return new LawPoint(
+            Second + (SlopeY * y) + (Slope / (4 * Math.PI) * (1 - cosineY)),
+            SlopeY + (Slope * sineY),
+            Peak * cosineY,
+            -4 * Math.PI * Peak * sineY);
+    }
+
+    /// <summary>A quarter of a fast sine, then a slow one through the middle of the rise.</summary>
+    private static LawPoint ModifiedSine(double u)
+    {
+        const double Scale = 1 / (4 + Math.PI);
+        if (u <= 0.125)
+        {
+            var (sine, cosine) = Math.SinCos(4 * Math.PI * u);
+            return new LawPoint(
+                Scale * ((Math.PI * u) - (sine / 4)),
+                Scale * Math.PI * (1 - cosine),
+                Scale * 4 * Math.PI * Math.PI * sine,
+                Scale * 16 * Math.Pow(Math.PI, 3) * cosine);
+        }
+
+        var (slow, slowCosine) = Math.SinCos(((4 * Math.PI * u) + Math.PI) / 3);
+        return new LawPoint(
+            Scale * (2 + (Math.PI * u) - (9.0 / 4 * slow)),
+            Scale * Math.PI * (1 - (3 * slowCosine)),
+            Scale * 4 * Math.PI * Math.PI * slow,
+            Scale * 16 / 3 * Math.Pow(Math.PI, 3) * slowCosine);
+    }
+
+    /// <summary>The second half of a law that is symmetric about the middle of its rise.</summary>
+    private static LawPoint Mirrored(LawPoint half) => new(1 - half.Lift, half.Slope, -half.Curvature, half.Jerk);
 }

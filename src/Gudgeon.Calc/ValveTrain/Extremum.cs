@@ -32,6 +32,7 @@ internal static class Extremum
             (low, high) = function(left) <= function(right) ? (low, right) : (left, high);
         }
 
-        return (low + high) / 2;
+        // Where the least value sits on an end or beside a jump, only one of the two has it.
+        return function(low) <= function(high) ? low : high;
     }
 }

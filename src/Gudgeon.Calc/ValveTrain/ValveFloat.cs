@@ -53,9 +53,7 @@ public static class ValveFloat
             return point.Curvature < 0 ? (seatLoad + (rate * lift * point.Lift)) / (-mass * lift * point.Curvature) : double.PositiveInfinity;
         }
 
-        // The nose itself is most often the worst place; the scan would miss it by its last bracket only.
         var z = Extremum.Least(SpeedSquared, 0, Inflection);
-        z = SpeedSquared(0) <= SpeedSquared(z) ? 0 : z;
         var speed = duration * Math.Sqrt(SpeedSquared(z));
         return new FloatSpeed(speed, 2 * speed, z * duration);
     }
@@ -85,8 +83,7 @@ public static class ValveFloat
 
         var nose = PolynomialLobe.At(0).Curvature * lift * turning * turning;
         var spring = seatLoad + (rate * lift);
-        var least = Math.Min(Force(0), Force(Extremum.Least(Force, 0, 0.5)));
-        return new FloatMargin(nose, spring, -mass * nose, spring + (mass * nose), least);
+        return new FloatMargin(nose, spring, -mass * nose, spring + (mass * nose), Force(Extremum.Least(Force, 0, 0.5)));
     }
 
     /// <summary>Spring rate that holds the follower on the polynomial lobe up to a crank speed, N/m.</summary>
@@ -111,8 +108,7 @@ public static class ValveFloat
             return (seatLoad + (mass * lift * point.Curvature * turning * turning)) / (lift * point.Lift);
         }
 
-        var least = Math.Min(Excess(0), Excess(Extremum.Least(Excess, 0, Inflection)));
-        return Math.Max(0, -least);
+        return Math.Max(0, -Excess(Extremum.Least(Excess, 0, Inflection)));
     }
 
     /// <summary>Crank speed at which the follower leaves any cam at its nose, rad/s.</summary>

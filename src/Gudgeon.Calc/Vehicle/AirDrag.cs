@@ -1,3 +1,4 @@
+using Gudgeon.Calc.Gas;
 using Gudgeon.Calc.Catalogue;
 
 namespace Gudgeon.Calc.Vehicle;
@@ -62,7 +63,7 @@ public static class AirDrag
         [Quantity("air density", Dimension.Density, "kg/m³", Symbol = "rho", Above = 0)] double density = 1.225)
     {
         // v³ + 3 p v = 2 q has the one real root 2 sqrt(p) sinh(asinh(q / p^1.5) / 3).
-        var p = 2 * rolling * mass * StandardGravity.Value / (3 * density * dragArea);
+        var p = 2 * rolling * mass * PhysicalConstants.StandardGravity / (3 * density * dragArea);
         var q = power / (density * dragArea);
         var ratio = q / (p * Math.Sqrt(p));
         return double.IsFinite(ratio) ? 2 * Math.Sqrt(p) * Math.Sinh(Math.Asinh(ratio) / 3) : Math.Cbrt(2 * q);

@@ -1,3 +1,4 @@
+using Gudgeon.Calc.Gas;
 using Gudgeon.Calc.Catalogue;
 
 namespace Gudgeon.Calc.Vehicle;
@@ -35,7 +36,7 @@ public static class PitchLimits
     public static double Wheelie(
         [Quantity("centre of gravity ahead of the rear contact", Dimension.Length, "mm", Symbol = "b", Above = 0)] double ahead,
         [Quantity("height of the centre of gravity", Dimension.Length, "mm", Symbol = "h", Above = 0)] double height,
-        [Quantity("acceleration of free fall", Dimension.Acceleration, "m/s²", Symbol = "g", Above = 0)] double gravity = StandardGravity.Value) =>
+        [Quantity("acceleration of free fall", Dimension.Acceleration, "m/s²", Symbol = "g", Above = 0)] double gravity = PhysicalConstants.StandardGravity) =>
         gravity * ahead / height;
 
     /// <summary>Least tyre friction with which the front wheel can be lifted: where grip limit and wheelie limit meet.</summary>
@@ -67,7 +68,7 @@ public static class PitchLimits
         [Quantity("drag area", Dimension.Area, "m²", Symbol = "A", Min = 0)] double dragArea,
         [Quantity("height of the centre of drag", Dimension.Length, "mm", Symbol = "hd", Min = 0)] double dragHeight,
         [Quantity("air density", Dimension.Density, "kg/m³", Symbol = "rho", Min = 0)] double density = 1.225,
-        [Quantity("acceleration of free fall", Dimension.Acceleration, "m/s²", Symbol = "g", Above = 0)] double gravity = StandardGravity.Value)
+        [Quantity("acceleration of free fall", Dimension.Acceleration, "m/s²", Symbol = "g", Above = 0)] double gravity = PhysicalConstants.StandardGravity)
     {
         var drag = AirDrag.Force(dragArea, speed, density);
         var acceleration = ((mass * gravity * ahead) - (drag * dragHeight)) / (mass * height);
@@ -88,7 +89,7 @@ public static class PitchLimits
         [Quantity("centre of gravity ahead of the rear contact", Dimension.Length, "mm", Symbol = "b", Above = 0)] double ahead,
         [Quantity("height of the centre of gravity", Dimension.Length, "mm", Symbol = "h", Above = 0)] double height,
         [Quantity("friction of tyre on strip", Dimension.Number, Symbol = "mu", Above = 0)] double friction,
-        [Quantity("acceleration of free fall", Dimension.Acceleration, "m/s²", Symbol = "g", Above = 0)] double gravity = StandardGravity.Value)
+        [Quantity("acceleration of free fall", Dimension.Acceleration, "m/s²", Symbol = "g", Above = 0)] double gravity = PhysicalConstants.StandardGravity)
     {
         BetweenTheWheels(ahead, wheelbase);
         FormulaDomainException.Unless(friction * height < wheelbase, "friction of tyre on strip: so much that load transfer outruns the drive force; the tyre does not slip, the front wheel lifts");
@@ -118,7 +119,7 @@ public static class PitchLimits
         [Quantity("drag area", Dimension.Area, "m²", Symbol = "A", Min = 0)] double dragArea,
         [Quantity("height of the centre of drag", Dimension.Length, "mm", Symbol = "hd", Min = 0)] double dragHeight,
         [Quantity("air density", Dimension.Density, "kg/m³", Symbol = "rho", Min = 0)] double density = 1.225,
-        [Quantity("acceleration of free fall", Dimension.Acceleration, "m/s²", Symbol = "g", Above = 0)] double gravity = StandardGravity.Value)
+        [Quantity("acceleration of free fall", Dimension.Acceleration, "m/s²", Symbol = "g", Above = 0)] double gravity = PhysicalConstants.StandardGravity)
     {
         BetweenTheWheels(ahead, wheelbase);
         FormulaDomainException.Unless(friction * height < wheelbase, "friction of tyre on strip: so much that load transfer outruns the drive force; the tyre does not slip, the front wheel lifts");
@@ -146,7 +147,7 @@ public static class PitchLimits
         [Quantity("acceleration", Dimension.Acceleration, "m/s²", Symbol = "a")] double acceleration,
         [Quantity("drag force", Dimension.Force, "N", Symbol = "D", Min = 0)] double drag = 0,
         [Quantity("height of the centre of drag", Dimension.Length, "mm", Symbol = "hd", Min = 0)] double dragHeight = 0,
-        [Quantity("acceleration of free fall", Dimension.Acceleration, "m/s²", Symbol = "g", Above = 0)] double gravity = StandardGravity.Value)
+        [Quantity("acceleration of free fall", Dimension.Acceleration, "m/s²", Symbol = "g", Above = 0)] double gravity = PhysicalConstants.StandardGravity)
     {
         BetweenTheWheels(ahead, wheelbase);
         var transfer = ((mass * acceleration * height) + (drag * dragHeight)) / wheelbase;

@@ -1,3 +1,4 @@
+using Gudgeon.Calc.Gas;
 using Gudgeon.Calc.Catalogue;
 
 namespace Gudgeon.Calc.Vehicle;
@@ -31,7 +32,7 @@ public static class Suspension
     {
         var wheelRate = rate * ratio * ratio;
         var topOut = rate * preload * ratio;
-        var frequency = Math.Sqrt(wheelRate * StandardGravity.Value / load) / (2 * Math.PI);
+        var frequency = Math.Sqrt(wheelRate * PhysicalConstants.StandardGravity / load) / (2 * Math.PI);
         return new SuspensionState(wheelRate, topOut, Math.Max(load - topOut, 0) / wheelRate, frequency);
     }
 }

@@ -12,7 +12,7 @@ public sealed class CompressorLine
     private const int Intervals = 48;
 
     // A flat line gives no flow for a pressure ratio: for the inversion it is tilted by this share of its head over its length.
-    private const double Tilt = 0.02;
+    private const double Tilt = 0.005;
 
     // Beyond the surge end the flow dies away over this share of the head.
     private const double SurgeBand = 0.10;

@@ -85,7 +85,13 @@ internal sealed partial class March
     }
 
     /// <summary>Puts the nodes' condition to the state at crank angle 0.</summary>
-    public void EvaluateStart() => Evaluate(0, State, _rate0);
+    public void EvaluateStart() => EvaluateAt(0);
+
+    /// <summary>Puts the nodes' condition to the state at a crank index.</summary>
+    public void EvaluateAt(int i) => Evaluate(i, State, _rate0);
+
+    /// <summary>Fraction of a cylinder's mass in its burned zone at a crank index.</summary>
+    public double BurnedZone(int cylinder, int i) => _burnedZone[cylinder][i];
 
     /// <summary>Marches one step from crank index <paramref name="i"/>.</summary>
     public void Step(int i)

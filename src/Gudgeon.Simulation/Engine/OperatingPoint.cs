@@ -147,6 +147,9 @@ public sealed record BlowerFigures
     /// <summary>Mean flow, kg/s.</summary>
     public required double Flow { get; init; }
 
+    /// <summary>Mean pressure before the blower, Pa.</summary>
+    public required double MeanInletPressure { get; init; }
+
     /// <summary>Mean delivery pressure over mean inlet pressure.</summary>
     public required double PressureRatio { get; init; }
 

@@ -142,6 +142,7 @@ internal sealed class Reckoning(MarchSetup setup, March march, double speed, Cyc
         {
             Speed = march.BlowerSpeed,
             Flow = flow,
+            MeanInletPressure = _y[_at.AirboxPressure] / _cycleTime,
             PressureRatio = ratio,
             Efficiency = inlet * CompressorLine.Head(ratio) / rise,
             DeliveryTemperature = inlet + rise,

@@ -1,3 +1,4 @@
+using Gudgeon.Calc.Gas;
 using Gudgeon.Calc.Vehicle;
 
 namespace Gudgeon.Simulation.Sprint;
@@ -32,7 +33,7 @@ internal sealed class SprintModel
         _curve = new TorqueCurve(spec.Engine.Speeds, spec.Engine.Torques);
         var (machine, rider) = (spec.Machine, spec.Rider);
         (Mass, _ahead, _height) = CentreOfGravity.Combined([machine.Mass, rider.Mass], [machine.Ahead, rider.Ahead], [machine.Height, rider.Height]);
-        _weight = Mass * StandardGravity.Value;
+        _weight = Mass * PhysicalConstants.StandardGravity;
 
         var (wheels, driveline) = (spec.Wheels, spec.Driveline);
         var rearRadius = wheels.RearCircumference / (2 * Math.PI);

@@ -24,7 +24,7 @@ public class UnitsTests
     [InlineData(Dimension.Torque, "30 lbf·ft", 40.674538449942)]
     [InlineData(Dimension.Torque, "30 lb-ft", 40.674538449942)]
     [InlineData(Dimension.Torque, "60 Nm", 60)]
-    [InlineData(Dimension.Pressure, "14.5 psi", 99973.98075140134)]
+    [InlineData(Dimension.Pressure, "14.5 psi", 14.5 * 4.4482216152605 / (0.0254 * 0.0254))]
     [InlineData(Dimension.Power, "300 hp", 223709.961474680)]
     [InlineData(Dimension.Temperature, "68 °F", 293.15)]
     [InlineData(Dimension.Temperature, "20 °C", 293.15)]

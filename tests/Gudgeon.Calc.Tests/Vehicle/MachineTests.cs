@@ -1,3 +1,4 @@
+using Gudgeon.Calc.Gas;
 using CsCheck;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Calc.Vehicle;
@@ -21,7 +22,7 @@ public class MachineTests
         var limit = PitchLimits.TractionWithDrag(300, m.Wheelbase, m.Ahead, m.Height, friction, speed, 0.35, 0.7);
         var loads = PitchLimits.Loads(300, m.Wheelbase, m.Ahead, m.Height, limit.Acceleration, drag, 0.7);
         Assert.Equal(friction * loads.Rear, limit.Thrust, 1e-8 * loads.Rear);
-        Assert.Equal(300 * StandardGravity.Value, loads.Rear + loads.Front, 1e-9);
+        Assert.Equal(300 * PhysicalConstants.StandardGravity, loads.Rear + loads.Front, 1e-9);
     });
 
     [Fact]
@@ -86,7 +87,7 @@ public class MachineTests
     public void TopSpeedBalancesPower() => Gen.Select(Gen.Double[5e3, 500e3], Gen.Double[0.2, 0.6], Gen.Double[0, 0.05]).Sample((power, area, rolling) =>
     {
         var speed = AirDrag.TopSpeedRolling(power, area, 300, rolling);
-        Assert.Equal(power, AirDrag.Load(area, speed).Power + (rolling * 300 * StandardGravity.Value * speed), 1e-8 * power);
+        Assert.Equal(power, AirDrag.Load(area, speed).Power + (rolling * 300 * PhysicalConstants.StandardGravity * speed), 1e-8 * power);
     });
 
     [Fact]

@@ -27,6 +27,13 @@ internal static class Engines
         Exhaust = new ExhaustSpec { CollectorVolume = 6e-3, OutletArea = 2.2e-3 },
     };
 
+    /// <summary>Invented: the twin with a Roots blower.</summary>
+    public static EngineSpec RootsTwin()
+    {
+        var twin = BlownTwin();
+        return twin with { Intake = twin.Intake with { Induction = new PositiveDisplacementInduction { DriveRatio = 1.3, Displacement = 0.6e-3, LeakArea = 20e-6, Efficiency = 0.85 } } };
+    }
+
     /// <summary>Invented: naturally aspirated single of 499 cm³ on methanol.</summary>
     public static EngineSpec MethanolSingle() => new()
     {

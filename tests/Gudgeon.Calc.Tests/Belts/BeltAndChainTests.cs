@@ -1,0 +1,42 @@
+using CsCheck;
+using Gudgeon.Calc.Belts;
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Calc.Tests.Belts;
+
+/// <summary>Belts and chains there and back.</summary>
+public class BeltAndChainTests
+{
+    [Fact]
+    public void CentreDistanceGivesTheBeltLength() => Gen.Select(Gen.Double[0.05, 0.2], Gen.Double[0.05, 0.2], Gen.Double[0.25, 1]).Sample((first, second, centres) =>
+    {
+        var belt = BeltGeometry.Open(first, second, centres);
+        Assert.Equal(centres, BeltGeometry.CentreDistance(first, second, belt.Length), 1e-9);
+        Assert.Equal(Math.Tau, belt.SmallWrap + belt.LargeWrap, 1e-12);
+    });
+
+    [Fact]
+    public void PowerPeaksAtTheBestSpeed() => Gen.Select(Gen.Double[500, 5000], Gen.Double[0.1, 1], Gen.Double[0.7, 1.3]).Sample((tension, mass, share) =>
+    {
+        var best = BeltDrive.BestSpeed(tension, mass);
+        Assert.True(At(best) >= At(share * best) - 1e-9);
+
+        double At(double speed) => BeltDrive.FromGreatestTension(tension, 0.3, Math.PI, speed, mass).Power;
+    });
+
+    [Fact]
+    public void TensionsForAPowerCarryThatPower() => Gen.Select(Gen.Double[1e3, 1e5], Gen.Double[5, 40], Gen.Double[0.1, 0.6]).Sample((power, speed, friction) =>
+    {
+        var demand = BeltDrive.ForPower(power, speed, friction, 2.8);
+        Assert.Equal(power, BeltDrive.FromGreatestTension(demand.Tight, friction, 2.8, speed).Power, 1e-9 * power);
+        Assert.Equal(power, BeltDrive.FromSetUpTension(demand.SetUp, friction, 2.8, speed).Power, 1e-9 * power);
+    });
+
+    [Fact]
+    public void ChainLengthAndCentresAreInverse() => Gen.Select(Gen.Int[12, 20], Gen.Int[30, 60], Gen.Double[0.4, 0.8]).Sample((front, rear, centres) =>
+        Assert.Equal(centres, ChainDrive.CentreDistance(front, rear, 0.015875, ChainDrive.Length(front, rear, 0.015875, centres)), 1e-9));
+
+    [Fact]
+    public void ABeltThatFliesOffIsRefused() =>
+        Assert.Contains("belt speed", Assert.Throws<FormulaDomainException>(() => BeltDrive.FromGreatestTension(100, 0.3, 3, 100, 0.1)).Message, StringComparison.Ordinal);
+}
