@@ -7,7 +7,7 @@ using Gudgeon.Book.Tracing;
 namespace Gudgeon.Book.Tests.Demo;
 
 /// <summary>The demo books, opened once; engine runs are shared between the tests because they are the slow part.</summary>
-internal static class Demo
+internal static class DemoBooks
 {
     private static readonly Lazy<Opened> HeronBook = new(() => new Opened("heron"));
     private static readonly Lazy<Opened> WrenBook = new(() => new Opened("wren"));
@@ -35,20 +35,22 @@ internal static class Demo
 /// <summary>An open book with its engine runs and its findings as things stand.</summary>
 internal sealed class Opened
 {
-    private readonly DutyDesk _desk = new();
     private readonly Lazy<IReadOnlyList<Finding>> _findings;
     private readonly Lazy<EngineDuty> _duty;
     private readonly Lazy<EngineDuty> _factory;
 
     public Opened(string name)
     {
-        Book = BookFile.Open(Demo.PathOf(name)).Book;
-        _duty = new(() => Duty(Now, _desk));
+        Book = BookFile.Open(DemoBooks.PathOf(name)).Book;
+        _duty = new(() => Duty(Now, Desk));
         _factory = new(() => Duty(new Snapshot(Book, new HashSet<string>(StringComparer.Ordinal)), new DutyDesk()));
-        _findings = new(() => [.. new Appraiser(_desk) { WithUncertainty = false }.Appraise(Now)]);
+        _findings = new(() => [.. new Appraiser(Desk) { WithUncertainty = false }.Appraise(Now)]);
     }
 
     public BuildBook Book { get; }
+
+    /// <summary>Keeps the engine run of the book as things stand.</summary>
+    public DutyDesk Desk { get; } = new();
 
     public Snapshot Now => Book.Now();
 
@@ -61,10 +63,10 @@ internal sealed class Opened
     /// <summary>Every finding, uncertainties left out: they would nudge the engine run dozens of times.</summary>
     public IReadOnlyList<Finding> Findings => _findings.Value;
 
-    public View View => new(Now, _desk);
+    public View View => new(Now, Desk);
 
     /// <summary>One finding with its uncertainty; for checks that do not rest on the engine run.</summary>
-    public Finding Measured(string check, string index) => new Appraiser(_desk).Appraise(CheckCatalogue.Find(check), index, Now);
+    public Finding Measured(string check, string index) => new Appraiser(Desk).Appraise(CheckCatalogue.Find(check), index, Now);
 
     private static EngineDuty Duty(Snapshot snapshot, DutyDesk desk)
     {
