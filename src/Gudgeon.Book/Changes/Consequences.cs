@@ -61,12 +61,18 @@ public sealed record Consequences(Change Change, IReadOnlyList<Move> Moves, IRea
 
     private static bool Apart(double a, double b) => Math.Abs(a - b) > 1e-5 * Math.Max(Math.Abs(a), Math.Abs(b));
 
-    /// <summary>Readings that the moved findings rest on and that were taken before the change, and the parts that the change brings.</summary>
+    /// <summary>
+    /// Readings taken before the change on which findings rest that the change moves by its own fields, and the parts that
+    /// the change brings. A finding that moves only through the engine run calls for no reading: a charge cooler does not
+    /// make anybody measure the stroke again.
+    /// </summary>
     private static IEnumerable<ToMeasure> Wanted(Change change, Snapshot with, List<Move> moves)
     {
         var old = moves
-            .SelectMany(m => m.After?.Trace.Reads ?? [])
-            .Where(r => r.Found?.Reading is { } reading && reading.Under?.Contains(change.Id) != true && !r.Address.Field.Path.StartsWith("weather.", StringComparison.Ordinal))
+            .Select(m => m.After?.Trace.Direct.ToList() ?? [])
+            .Where(reads => reads.Exists(r => change.Sets(r.Address)))
+            .SelectMany(reads => reads)
+            .Where(r => r.Found?.Reading is { } reading && reading.Under?.Contains(change.Id) != true)
             .Select(r => new ToMeasure(r.Found!.Source, r.Address.Field, "read before the change"));
         var brought = change.Values
             .Where(v => v.Value.Field.Measured.Length > 0 && v.Value.How != Values.How.Measured)

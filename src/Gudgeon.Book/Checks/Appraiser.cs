@@ -42,11 +42,16 @@ public sealed class Appraiser(DutyDesk desk)
     }
 
     /// <summary>The judgement with values nudged; null when it cannot be worked.</summary>
-    public Judgement? Nudge(Check check, string index, Snapshot snapshot, IReadOnlyDictionary<string, double> nudged)
+    /// <param name="check">The check.</param>
+    /// <param name="index">The instance.</param>
+    /// <param name="snapshot">The values that hold.</param>
+    /// <param name="nudged">SI values put in place of known ones.</param>
+    /// <param name="slightly">Whether the nudges are no more than uncertainties.</param>
+    public Judgement? Nudge(Check check, string index, Snapshot snapshot, IReadOnlyDictionary<string, double> nudged, bool slightly = true)
     {
         try
         {
-            return check.Examine(new View(snapshot, desk, nudged), index);
+            return check.Examine(new View(snapshot, desk, nudged, slightly), index);
         }
         catch (Exception e) when (e is FormulaDomainException or OutOfRangeException)
         {
@@ -90,7 +95,8 @@ public sealed class Appraiser(DutyDesk desk)
             return new Finding { Check = check, Index = index, Verdict = Verdict.NotKnownYet, Trace = view.Trace, Missing = missing };
         }
 
-        var (effects, valueVariance) = WithUncertainty ? Effects(check, index, snapshot, view.Trace, judgement) : ([], 0);
+        // A demand of nothing has reserve without end, and no nudge brings it near the edge.
+        var (effects, valueVariance) = WithUncertainty && double.IsFinite(judgement.Reserve) ? Effects(check, index, snapshot, view.Trace, judgement) : ([], 0);
         var spread = Math.Sqrt(effects.Sum(c => c.Effect * c.Effect));
         return new Finding
         {

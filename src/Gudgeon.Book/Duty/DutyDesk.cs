@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Globalization;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Fields;
@@ -17,9 +16,10 @@ public sealed class DutyDesk
     /// <summary>Speeds of a run.</summary>
     public const int Speeds = 14;
 
+    private const int Kept = 6;
+
     private readonly Lock _gate = new();
-    private readonly ConcurrentDictionary<string, EngineDuty?> _nudged = new(StringComparer.Ordinal);
-    private (EngineDuty? Duty, Trace Trace)? _base;
+    private readonly List<Run> _runs = [];
 
     /// <summary>Told the share of points done, 0 to 1.</summary>
     public IProgress<double>? Progress { get; init; }
@@ -35,39 +35,50 @@ public sealed class DutyDesk
     {
         lock (_gate)
         {
-            var (duty, trace) = Base(view.Snapshot);
-            var nudges = view.Nudged.Where(n => trace.Reads.Any(r => r.Found?.Source == n.Key)).OrderBy(n => n.Key, StringComparer.Ordinal).ToList();
-            if (nudges.Count == 0 || duty is null)
+            var run = Base(view.Snapshot);
+            var nudges = view.Nudged.Where(n => run.Trace.Reads.Any(r => r.Found?.Source == n.Key)).OrderBy(n => n.Key, StringComparer.Ordinal).ToList();
+            if (nudges.Count == 0 || run.Duty is not { } duty)
             {
-                return (duty, trace);
+                return (run.Duty, run.Trace);
             }
 
-            var key = string.Join(';', nudges.Select(n => string.Create(CultureInfo.InvariantCulture, $"{n.Key}={n.Value:R}")));
-            var nudged = _nudged.GetOrAdd(key, _ => Run(new View(view.Snapshot, null, nudges.ToDictionary(n => n.Key, n => n.Value, StringComparer.Ordinal)), duty));
-            return (nudged, trace);
+            var speeds = view.Slightly ? duty.TellingSpeeds : null;
+            var key = (view.Slightly ? "~" : "") + string.Join(';', nudges.Select(n => string.Create(CultureInfo.InvariantCulture, $"{n.Key}={n.Value:R}")));
+            if (!run.Nudged.TryGetValue(key, out var nudged))
+            {
+                nudged = RunOf(new View(view.Snapshot, null, nudges.ToDictionary(n => n.Key, n => n.Value, StringComparer.Ordinal)), duty, speeds);
+                run.Nudged[key] = nudged;
+            }
+
+            return (nudged, run.Trace);
         }
     }
 
-    private (EngineDuty? Duty, Trace Trace) Base(Snapshot snapshot)
+    /// <summary>The run of a snapshot: one kept whose reads all hold, else a new one started from the last.</summary>
+    private Run Base(Snapshot snapshot)
     {
-        if (_base is { } kept && kept.Trace.HoldsIn(snapshot))
+        if (_runs.Find(r => r.Trace.HoldsIn(snapshot)) is { } kept)
         {
             return kept;
         }
 
-        _nudged.Clear();
         var view = new View(snapshot);
-        var duty = Run(view, _base?.Duty);
-        _base = (duty, view.Trace);
-        return _base.Value;
+        var run = new Run(RunOf(view, _runs.LastOrDefault(r => r.Duty is not null)?.Duty), view.Trace);
+        _runs.Add(run);
+        if (_runs.Count > Kept)
+        {
+            _runs.RemoveAt(0);
+        }
+
+        return run;
     }
 
-    private EngineDuty? Run(View view, EngineDuty? near)
+    private EngineDuty? RunOf(View view, EngineDuty? near, IReadOnlyList<double>? only = null)
     {
         try
         {
-            var speeds = RunSpeeds(view);
-            return EngineAssembly.Build(view) is { } spec && speeds.Length > 0 ? Run(view, spec, speeds, near) : null;
+            var speeds = only ?? RunSpeeds(view);
+            return EngineAssembly.Build(view) is { } spec && speeds.Count > 0 ? RunAt(view, spec, speeds, near) : null;
         }
         catch (EngineSpecException e)
         {
@@ -75,7 +86,7 @@ public sealed class DutyDesk
         }
     }
 
-    private EngineDuty? Run(View view, EngineSpec spec, double[] speeds, EngineDuty? near)
+    private EngineDuty? RunAt(View view, EngineSpec spec, IReadOnlyList<double> speeds, EngineDuty? near)
     {
         Runs++;
         var points = EngineRun.Run(spec, speeds, near, Progress, Cancellation);
@@ -89,10 +100,16 @@ public sealed class DutyDesk
         return new EngineDuty(points, spec.Ambient, spec);
     }
 
-    private static double[] RunSpeeds(View view)
+    private static IReadOnlyList<double> RunSpeeds(View view)
     {
         var limit = view.Amount(Engine.RevLimit);
         var from = view.AmountOr(Engine.RunFrom, 3000 * Math.PI / 30);
         return double.IsNaN(limit) ? [] : [.. Enumerable.Range(0, Speeds).Select(i => from + ((limit - from) * i / (Speeds - 1)))];
+    }
+
+    /// <summary>A run, what it read, and the runs nudged from it.</summary>
+    private sealed record Run(EngineDuty? Duty, Trace Trace)
+    {
+        public Dictionary<string, EngineDuty?> Nudged { get; } = new(StringComparer.Ordinal);
     }
 }

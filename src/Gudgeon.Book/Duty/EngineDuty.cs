@@ -8,6 +8,25 @@ namespace Gudgeon.Book.Duty;
 /// <param name="Spec">The engine that was run.</param>
 public sealed record EngineDuty(IReadOnlyList<OperatingPoint> Points, AmbientSpec Ambient, EngineSpec Spec)
 {
+    /// <summary>What checks ask the most of.</summary>
+    private static readonly Func<PointFigures, double>[] Asked =
+    [
+        f => f.Power,
+        f => f.Torque,
+        f => f.PeakPressure,
+        f => f.FuelFlow,
+        f => f.KnockIntegral,
+        f => f.Boost,
+        f => f.ExhaustBackPressure - f.Boost,
+        f => -(f.Blower?.SurgeMargin ?? 0),
+    ];
+
+    /// <summary>
+    /// Speeds at which something that checks ask for is at its most. A run with a slightly nudged value is made at these
+    /// alone: its greatest figures stand at the same speeds.
+    /// </summary>
+    public IReadOnlyList<double> TellingSpeeds => [.. Asked.Select(figure => Most(figure).Speed).Distinct().Order()];
+
     /// <summary>Figures in the order of the speeds.</summary>
     public IEnumerable<(double Speed, PointFigures Figures)> Figures => Points.Select(p => (p.Speed, p.Figures!));
 

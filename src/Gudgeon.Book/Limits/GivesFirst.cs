@@ -62,7 +62,7 @@ public static class GivesFirst
             levels.Add(new Level(now * shares[i], duty.Power.Value, duty.Most(f => f.Boost).Value, duty.Figures.Any(p => p.Figures.Blower?.Extrapolated == true)));
             foreach (var finding in findings)
             {
-                reserves[finding.Id].Add(appraiser.Nudge(finding.Check, finding.Index, snapshot, nudge)?.Reserve ?? double.NaN);
+                reserves[finding.Id].Add(appraiser.Nudge(finding.Check, finding.Index, snapshot, nudge, slightly: false)?.Reserve ?? double.NaN);
             }
 
             progress?.Report((i + 1.0) / shares.Length);

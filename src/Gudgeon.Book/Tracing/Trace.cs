@@ -32,9 +32,13 @@ public sealed class Trace
     private readonly List<Step> _steps = [];
     private readonly List<string> _unknown = [];
     private readonly HashSet<string> _dutySources = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _throughDuty = new(StringComparer.Ordinal);
 
     /// <summary>Fields read, each once.</summary>
     public IReadOnlyCollection<Read> Reads => _reads.Values;
+
+    /// <summary>Fields read by the computation itself, not by the engine run that it asked for.</summary>
+    public IEnumerable<Read> Direct => _reads.Values.Where(r => !_throughDuty.Contains(r.Address.Path));
 
     /// <summary>Formulas worked, in order.</summary>
     public IReadOnlyList<Step> Steps => _steps;
@@ -48,7 +52,11 @@ public sealed class Trace
     /// <summary>Sources that the engine run read, when it was asked for.</summary>
     public IReadOnlySet<string> DutySources => _dutySources;
 
-    internal void Add(Read read) => _reads.TryAdd(read.Address.Path, read);
+    internal void Add(Read read)
+    {
+        _reads.TryAdd(read.Address.Path, read);
+        _throughDuty.Remove(read.Address.Path);
+    }
 
     internal void AddLimit(string name, string? text) => _limits.TryAdd(name, text);
 
@@ -63,7 +71,11 @@ public sealed class Trace
     {
         foreach (var read in duty.Reads)
         {
-            Add(read);
+            if (_reads.TryAdd(read.Address.Path, read))
+            {
+                _throughDuty.Add(read.Address.Path);
+            }
+
             if (read.Found is { } found)
             {
                 _dutySources.Add(found.Source);

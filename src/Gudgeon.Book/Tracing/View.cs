@@ -21,8 +21,10 @@ public sealed class View
     /// <param name="snapshot">The values that hold.</param>
     /// <param name="desk">Where engine runs are made and kept; null when none is wanted.</param>
     /// <param name="nudged">SI values put in place of known ones, by the path under which those are written.</param>
-    public View(Snapshot snapshot, DutyDesk? desk = null, IReadOnlyDictionary<string, double>? nudged = null)
+    /// <param name="slightly">Whether they differ by no more than an uncertainty, so that an engine run at the telling speeds will do.</param>
+    public View(Snapshot snapshot, DutyDesk? desk = null, IReadOnlyDictionary<string, double>? nudged = null, bool slightly = false)
     {
+        Slightly = slightly;
         _snapshot = snapshot;
         _desk = desk;
         _nudged = nudged ?? new Dictionary<string, double>(StringComparer.Ordinal);
@@ -33,6 +35,9 @@ public sealed class View
 
     /// <summary>The values that hold.</summary>
     internal Snapshot Snapshot => _snapshot;
+
+    /// <summary>Whether the nudges are no more than uncertainties.</summary>
+    internal bool Slightly { get; }
 
     /// <summary>SI values put in place of known ones.</summary>
     internal IReadOnlyDictionary<string, double> Nudged => _nudged;

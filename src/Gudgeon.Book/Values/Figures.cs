@@ -34,7 +34,7 @@ public static class Figures
     {
         if (value == 0 || !double.IsFinite(value))
         {
-            return value.ToString(CultureInfo.InvariantCulture);
+            return double.IsPositiveInfinity(value) ? "without end" : value.ToString(CultureInfo.InvariantCulture);
         }
 
         var magnitude = (int)Math.Floor(Math.Log10(Math.Abs(value)));

@@ -183,9 +183,13 @@ public static class JournalBearing
         double Miss(double e) => Math.Log(FiniteBearing.At(e, slenderness).Sommerfeld / sommerfeld);
         const double Light = 0.01;
         const double Heavy = 0.97;
-        FormulaDomainException.Unless(Miss(Light) > 0, "load: too light for the film solution; the journal runs almost concentric");
-        FormulaDomainException.Unless(Miss(Heavy) < 0, "load: the film is thinner than 3 % of the clearance; the journal is about to touch");
-        var eccentricity = Brent.FindRoot(Miss, Light, Heavy, 1e-7, 100);
+        if (!Brent.TryFindRoot(Miss, Light, Heavy, 1e-6, 100, out var eccentricity))
+        {
+            throw new FormulaDomainException(Miss(Heavy) > 0
+                ? "load: the film is thinner than 3 % of the clearance; the journal is about to touch"
+                : "load: too light for the film solution; the journal runs almost concentric");
+        }
+
         return (eccentricity, FiniteBearing.At(eccentricity, slenderness));
     }
 }

@@ -14,7 +14,7 @@ public readonly record struct MobilityVector(
 public static class Mobility
 {
     private const string Short = "Short film, half film pressure: length over diameter up to about 1/2.";
-    private const int Panels = 64;
+    private const int Panels = 32;
 
     /// <summary>Mobility by Booker's closed form.</summary>
     /// <param name="along">Eccentricity ratio along the load.</param>
@@ -58,7 +58,7 @@ public static class Mobility
         // The film's force has a positive part along the velocity, so the velocity lies within a quarter turn of the load.
         var direction = across == 0
             ? 0
-            : Brent.FindRoot(a => SqueezeForce(along, across, a).Across, (-Math.PI / 2) + 1e-9, (Math.PI / 2) - 1e-9, 1e-12, 200);
+            : Brent.FindRoot(a => SqueezeForce(along, across, a).Across, (-Math.PI / 2) + 1e-9, (Math.PI / 2) - 1e-9, 1e-10, 200);
         var size = 1 / (2 * slenderness * slenderness * SqueezeForce(along, across, direction).Along);
         var (sin, cos) = Math.SinCos(direction);
         return new MobilityVector(size * cos, size * sin);

@@ -40,6 +40,7 @@ public static class OilViscosity
         var b = (Double(first) - Double(second)) / (Log(secondTemperature) - Log(firstTemperature));
         var a = Double(first) + (b * Log(firstTemperature));
         var wanted = Math.Pow(10, Math.Pow(10, a - (b * Log(temperature)))) - 0.7;
+        FormulaDomainException.Unless(double.IsFinite(wanted), "temperature: too far below the two known points; the fit runs away");
         return new ViscosityFit(wanted * 1e-6, a, b);
     }
 

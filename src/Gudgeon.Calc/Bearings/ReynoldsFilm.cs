@@ -63,11 +63,11 @@ internal sealed class ReynoldsFilm
     /// <summary>Half of the bearing, from one end (j = 0) to the plane of symmetry (j = Across).</summary>
     private void Relax(double slenderness)
     {
-        const double Tolerance = 1e-9;
+        const double Tolerance = 1e-8;
         const int MaxSweeps = 20_000;
-        const double Relaxation = 1.9;
         var ratio = Step * Across / slenderness;
         var axial = ratio * ratio;
+        var relaxation = Relaxation(axial);
         var p = _pressure;
         for (var sweep = 0; sweep < MaxSweeps; sweep++)
         {
@@ -83,7 +83,7 @@ internal sealed class ReynoldsFilm
                 {
                     var mirror = j == Across ? p[i, j - 1] : p[i, j + 1];
                     var balanced = ((before * p[i - 1, j]) + (after * p[i + 1, j]) + (side * (p[i, j - 1] + mirror)) - wedge) * diagonal;
-                    var next = Math.Max(0, p[i, j] + (Relaxation * (balanced - p[i, j])));
+                    var next = Math.Max(0, p[i, j] + (relaxation * (balanced - p[i, j])));
                     change = Math.Max(change, Math.Abs(next - p[i, j]));
                     size = Math.Max(size, next);
                     p[i, j] = next;
@@ -97,6 +97,13 @@ internal sealed class ReynoldsFilm
         }
 
         throw new InvalidOperationException("the oil film did not converge");
+    }
+
+    /// <summary>Best relaxation for the slowest error: half a wave over the half turn under load, a quarter over the half length.</summary>
+    private static double Relaxation(double axial)
+    {
+        var slowest = (Math.Cos(2 * Math.PI / Around) + (axial * Math.Cos(Math.PI / (2 * Across)))) / (1 + axial);
+        return 2 / (1 + Math.Sqrt(1 - (slowest * slowest)));
     }
 
     private void Integrate()

@@ -90,6 +90,29 @@ public static class RollingLife
         [Quantity("rotation factor", Dimension.Number, Symbol = "V", Min = 1)] double ring = 1) =>
         (x * ring * radial) + (y * axial);
 
+    /// <summary>Steady load that wears a bearing as a list of loads does, N.</summary>
+    /// <param name="loads">Equivalent loads, N.</param>
+    /// <param name="shares">Share of the revolutions run at each; any unit, they are made to add up to one.</param>
+    /// <param name="element">Balls or rollers.</param>
+    [Formula("mean bearing load", "Pm = (Σ Pi^p qi / Σ qi)^(1 / p)", "Linear damage over revolutions; makers' catalogues, after " + Iso, Provenance = Provenance.FromMemory)]
+    [return: Quantity("mean equivalent load", Dimension.Force, "kN", Symbol = "Pm")]
+    public static double MeanLoad(
+        [Quantity("equivalent loads", Dimension.Force, "kN", Symbol = "Pi", Min = 0)] double[] loads,
+        [Quantity("shares of the revolutions", Dimension.Number, Symbol = "qi", Above = 0)] double[] shares,
+        [Quantity("rolling element", Dimension.Number, Symbol = "p")] RollingElement element = RollingElement.Ball)
+    {
+        FormulaDomainException.Unless(loads.Length == shares.Length, "shares of the revolutions: one for each load is wanted");
+        var exponent = Exponent(element);
+        double damage = 0, total = 0;
+        for (var i = 0; i < loads.Length; i++)
+        {
+            damage += shares[i] * Math.Pow(loads[i], exponent);
+            total += shares[i];
+        }
+
+        return Math.Pow(damage / total, 1 / exponent);
+    }
+
     /// <summary>Load rating needed for a life, N.</summary>
     /// <param name="load">Equivalent load, N.</param>
     /// <param name="life">Wanted life, s.</param>

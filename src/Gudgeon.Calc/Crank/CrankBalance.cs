@@ -88,6 +88,18 @@ public static class CrankBalance
         [Quantity("balance factor", Dimension.Number, "%", Symbol = "c", Min = 0, Max = 1)] double factor) =>
         rotating + (factor * reciprocating);
 
+    /// <summary>Balance factor of a crank from the bob weight that it balances with.</summary>
+    /// <param name="bobWeight">Weight on the crank pin with which the crank rests in any position, kg.</param>
+    /// <param name="rotating">Rotating mass of all rods on that pin, kg.</param>
+    /// <param name="reciprocating">Reciprocating mass of all cylinders on that pin, kg.</param>
+    [Formula("balance factor from bob weight", "c = (W - M) / R", "Trade definition of the balance factor", Provenance = Provenance.CommonPractice)]
+    [return: Quantity("balance factor", Dimension.Number, "%", Symbol = "c")]
+    public static double Factor(
+        [Quantity("balancing bob weight", Dimension.Mass, "g", Symbol = "W", Min = 0)] double bobWeight,
+        [Quantity("rotating mass on the pin", Dimension.Mass, "g", Symbol = "M", Min = 0)] double rotating,
+        [Quantity("reciprocating mass on the pin", Dimension.Mass, "g", Symbol = "R", Above = 0)] double reciprocating) =>
+        (bobWeight - rotating) / reciprocating;
+
     /// <summary>Permissible residual unbalance of a rotor by balance quality grade, kg·m.</summary>
     /// <param name="grade">Balance quality grade, the product of eccentricity and speed, m/s: G 6.3 is 6.3 mm/s.</param>
     /// <param name="mass">Mass of the rotor, kg.</param>

@@ -111,17 +111,19 @@ public static class Conformity
     /// <summary>Risk that a measuring process accepts bad parts or rejects good ones, over many parts.</summary>
     /// <param name="inTolerance">Share of parts in tolerance.</param>
     /// <param name="ratio">Standard deviation of the parts over standard uncertainty of the measurement.</param>
+    /// <param name="acceptance">Acceptance limits over tolerance limits, from the middle; 1 is simple acceptance, less is guarded.</param>
     [Formula(
         "global risk of a measuring process",
-        "PFA = ∫ outside φ(x) (Φ((1 - x) / u) - Φ((-1 - x) / u)) dx",
-        "JCGM 106:2012, clause 9; parts centred between two limits, simple acceptance")]
+        "PFA = ∫ outside φ(x) (Φ((A - x) / u) - Φ((-A - x) / u)) dx",
+        "JCGM 106:2012, clause 9; parts centred between two limits")]
     public static GlobalRisk Global(
         [Quantity("share of parts in tolerance", Dimension.Number, "%", Symbol = "p", Above = 0, Below = 1)] double inTolerance,
-        [Quantity("test ratio", Dimension.Number, Symbol = "r", Above = 0)] double ratio)
+        [Quantity("test ratio", Dimension.Number, Symbol = "r", Above = 0)] double ratio,
+        [Quantity("acceptance limits over tolerance limits", Dimension.Number, Symbol = "A", Above = 0, Max = 2)] double acceptance = 1)
     {
         var parts = 1 / Normal.InvCDF(0, 1, (1 + inTolerance) / 2);
         var test = parts / ratio;
-        double Accepted(double x) => Phi((1 - x) / test) - Phi((-1 - x) / test);
+        double Accepted(double x) => Phi((acceptance - x) / test) - Phi((-acceptance - x) / test);
         double Density(double x) => Normal.PDF(0, parts, x);
         const double Tiny = 1e-10;
         var far = 1 + (12 * Math.Max(parts, test));

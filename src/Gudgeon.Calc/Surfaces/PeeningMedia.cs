@@ -64,6 +64,12 @@ public static class PeeningMedia
         _ => 55.5 * Mil,
     };
 
+    /// <summary>Nominal size of cut wire shot, m.</summary>
+    /// <param name="number">Number after CW: the wire diameter in 0.001 in.</param>
+    [Formula("cut wire shot size", "d = CW 0.001 in", "SAE J441", Provenance = Provenance.FromMemory)]
+    [return: Quantity("wire diameter", Dimension.Length, "mm", Symbol = "d")]
+    public static double CutWireSize([Quantity("cut wire number", Dimension.Number, Symbol = "CW", Min = 10, Max = 125)] int number) => number * Mil;
+
     /// <summary>Largest media for a slot, hole or fillet, m.</summary>
     /// <param name="opening">Width of the slot or diameter of the hole, m.</param>
     [Formula("largest peening media for an opening", "d = b / 4", "Shop rule: media not over a quarter of slot width or hole diameter", Provenance = Provenance.CommonPractice)]

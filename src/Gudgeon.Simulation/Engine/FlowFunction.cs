@@ -5,9 +5,9 @@ internal static class FlowFunction
 {
     /// <summary>
     /// Relative pressure difference below which the flow goes over from the square root to a straight line through zero,
-    /// so that its slope stays finite: 0.3 %. At twice this the flow is 0.8 % low, at four times 0.05 %.
+    /// so that its slope stays finite: 0.4 %. At twice this the flow is 0.8 % low, at four times 0.05 %.
     /// </summary>
-    public const double Softening = 0.003;
+    public const double Softening = 0.004;
 
     private const double Softening4 = Softening * Softening * Softening * Softening;
 

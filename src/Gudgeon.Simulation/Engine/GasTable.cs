@@ -87,18 +87,16 @@ internal sealed class GasTable
     public GasState AtEnergy(in Mixture m, double energy, double pressure, ref int node)
     {
         var (column, share) = node < Freezing - 1 || m.Burned == 0 ? (0, 0.0) : Locate(pressure);
-        var k = Search(m, energy, column, share, node);
-        if (k >= Freezing - 1 && node < Freezing - 1 && m.Burned > 0)
+        var (low, high) = Search(m, energy, column, share, ref node);
+        if (node >= Freezing - 1 && column == 0 && share == 0 && m.Burned > 0)
         {
             (column, share) = Locate(pressure);
-            k = Search(m, energy, column, share, k);
+            (low, high) = Search(m, energy, column, share, ref node);
         }
 
-        node = k;
-        var low = EnergyAt(m, k, column, share);
-        var slope = (EnergyAt(m, k + 1, column, share) - low) / Step;
+        var slope = (high - low) / Step;
         var above = (energy - low) / slope;
-        return new GasState(Lowest + (k * Step) + above, slope, GasConstantAt(m, k, column, share, above / Step));
+        return new GasState(Lowest + (node * Step) + above, slope, GasConstantAt(m, node, column, share, above / Step));
     }
 
     /// <summary>Internal energy of a mixture, J.</summary>
@@ -184,20 +182,26 @@ internal sealed class GasTable
         return (column, x - column);
     }
 
-    private int Search(in Mixture m, double energy, int column, double share, int node)
+    /// <summary>Moves to the bracket of an energy; returns the energies at its ends.</summary>
+    private (double Low, double High) Search(in Mixture m, double energy, int column, double share, ref int node)
     {
         var k = node;
-        while (k < Nodes - 2 && EnergyAt(m, k + 1, column, share) < energy)
+        var low = EnergyAt(m, k, column, share);
+        var high = EnergyAt(m, k + 1, column, share);
+        while (high < energy && k < Nodes - 2)
         {
             k++;
+            (low, high) = (high, EnergyAt(m, k + 1, column, share));
         }
 
-        while (k > 0 && EnergyAt(m, k, column, share) > energy)
+        while (low > energy && k > 0)
         {
             k--;
+            (low, high) = (EnergyAt(m, k, column, share), low);
         }
 
-        return k;
+        node = k;
+        return (low, high);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

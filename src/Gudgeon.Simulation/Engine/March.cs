@@ -1,3 +1,4 @@
+using System.Numerics;
 using static Gudgeon.Simulation.Engine.MarchLayout;
 
 namespace Gudgeon.Simulation.Engine;
@@ -114,21 +115,23 @@ internal sealed partial class March
         Partition(i + 1);
     }
 
+    /// <summary>First rates carried over the whole step.</summary>
     private void Predict()
     {
-        var (y, f, p) = (State, _rate0, _predicted);
-        for (var j = 0; j < y.Length; j++)
+        var (y, f, p, dt) = (State, _rate0, _predicted, new Vector<double>(_dt));
+        for (var j = 0; j < y.Length; j += Vector<double>.Count)
         {
-            p[j] = y[j] + (_dt * f[j]);
+            (new Vector<double>(y, j) + (dt * new Vector<double>(f, j))).CopyTo(p, j);
         }
     }
 
+    /// <summary>Mean of first and predicted rates over the step.</summary>
     private void Correct()
     {
-        var (y, f, g) = (State, _rate0, _rate1);
-        for (var j = 0; j < y.Length; j++)
+        var (y, f, g, half) = (State, _rate0, _rate1, new Vector<double>(_dt / 2));
+        for (var j = 0; j < y.Length; j += Vector<double>.Count)
         {
-            y[j] += _dt / 2 * (f[j] + g[j]);
+            (new Vector<double>(y, j) + (half * (new Vector<double>(f, j) + new Vector<double>(g, j)))).CopyTo(y, j);
         }
     }
 

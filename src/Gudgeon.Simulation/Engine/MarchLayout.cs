@@ -67,5 +67,6 @@ internal readonly struct MarchLayout(int nodes, int cylinders)
     /// <summary>Time the flow lies beyond the surge end of the speed line, s.</summary>
     public int BeyondSurge => Sums + 13;
 
-    public int Length => Sums + 14;
+    /// <summary>Length of the state, filled up to whole vectors.</summary>
+    public int Length => (Sums + 14 + 7) & ~7;
 }

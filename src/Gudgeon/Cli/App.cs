@@ -39,6 +39,7 @@ public static class App
             .WithDescription("Work one formula, list them all, or hold them to a file of known values.")
             .WithExample("work", "helical spring rate", "wire=4.2mm", "meanDiameter=29mm", "activeCoils=5.5")
             .WithExample("work", "--rows", "rows.csv");
+        config.AddCommand<DemoCommand>("demo").WithDescription("Copy an invented build to a folder, run everything on it and print one page for the wall.");
         config.AddCommand<FieldsCommand>("fields").WithDescription("List everything that can be known about a build.");
         config.AddCommand<SchemaCommand>("schema").WithDescription("Print the JSON Schema of a book.");
         config.AddCommand<NewCommand>("new").WithDescription("Begin a book.");

@@ -33,7 +33,7 @@ internal sealed class ChangesCommand : Command<ChangesCommand.Settings>
         return 0;
     }
 
-    private static void Print(Consequences c, bool imperial)
+    internal static void Print(Consequences c, bool imperial)
     {
         Out.Line($"{c.Change.Id}: {c.Change.Title}");
         foreach (var move in c.Moves)

@@ -50,7 +50,7 @@ internal sealed class GivesCommand : Command<GivesCommand.Settings>
     /// <summary>The ladder as bars in the terminal.</summary>
     internal static void Print(Ladder ladder, bool imperial, int most = int.MaxValue)
     {
-        string Power(double si) => Target.Power.Print(Math.Round(si, -2), imperial);
+        string Power(double si) => Figures.Print(si, Calc.Catalogue.Dimension.Power, "kW", 4, imperial);
         string Varied(double si) => ladder.Varied == Engine.RevLimit ? Engine.RevLimit.Print(Math.Round(si * 30 / Math.PI) * Math.PI / 30) : Figures.Number(si, 3);
         Out.Line($"Levels by {ladder.Varied.Label.ToLowerInvariant()}: {string.Join(", ", ladder.Levels.Select(l => $"{Varied(l.Value)} gives {Power(l.Power)}{(l.Boost > 2000 ? $" at {(l.Boost / 1e5).ToString("F2", CultureInfo.InvariantCulture)} bar" : "")}{(l.Extrapolated ? " (outside the map)" : "")}"))}");
         foreach (var dropped in ladder.Dropped)

@@ -17,7 +17,25 @@ internal static class Out
         Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
     };
 
-    public static void Line(string text = "") => Console.Out.WriteLine(text);
+    private static TextWriter _writer = Console.Out;
+
+    public static void Line(string text = "") => _writer.WriteLine(text);
+
+    /// <summary>Sends what is printed while <paramref name="print"/> runs to a file.</summary>
+    public static void IntoFile(string path, Action print)
+    {
+        var before = _writer;
+        using var file = new StreamWriter(path);
+        _writer = file;
+        try
+        {
+            print();
+        }
+        finally
+        {
+            _writer = before;
+        }
+    }
 
     public static void LineIf(bool condition, string text)
     {

@@ -19,11 +19,11 @@ internal static class Pictures
         var settled = points.Where(p => p.Converged).ToList();
         var rpm = settled.ConvertAll(p => p.Speed * 30 / Math.PI);
         var plot = new Plot();
-        Line(plot, rpm, settled, f => f.Torque, Dimension.Torque, imperial ? "lbf·ft" : "N·m", "torque", LinePattern.Solid, MarkerShape.FilledCircle);
-        Line(plot, rpm, settled, f => f.Power, Dimension.Power, imperial ? "hp" : "kW", "power", LinePattern.Dashed, MarkerShape.FilledSquare);
+        Line(plot, rpm, settled, f => f.Torque, Dimension.Torque, imperial ? "lbf·ft" : "N·m", "torque", MarkerShape.FilledCircle);
+        Line(plot, rpm, settled, f => f.Power, Dimension.Power, imperial ? "hp" : "kW", "power", MarkerShape.FilledSquare);
         if (settled.Exists(p => p.Figures!.Blower is not null))
         {
-            var boost = Line(plot, rpm, settled, f => f.Boost, Dimension.Pressure, imperial ? "psi" : "bar", "boost (right)", LinePattern.Dotted, MarkerShape.OpenTriangleUp);
+            var boost = Line(plot, rpm, settled, f => f.Boost, Dimension.Pressure, imperial ? "psi" : "bar", "boost (right)", MarkerShape.OpenTriangleUp);
             boost.Axes.YAxis = plot.Axes.Right;
             plot.Axes.Right.Label.Text = imperial ? "boost, psi" : "boost, bar";
         }
@@ -75,7 +75,7 @@ internal static class Pictures
         plot.Axes.Left.SetTicks([.. rungs.Select((_, i) => (double)i)], [.. rungs.Select(r => $"{r.Finding.Id} {(r.Power is null ? "holds to the end" : r.GivesBelow ? "below" : "")}".Trim())]);
         if (ladder.Target is { } target)
         {
-            var line = plot.Add.VerticalLine(kilowatts.FromSi(target), 2, Colors.Black, LinePattern.Dashed);
+            var line = plot.Add.VerticalLine(kilowatts.FromSi(target), 3, Colors.Black, LinePattern.Solid);
             line.LegendText = "target";
             plot.ShowLegend(Alignment.LowerRight);
         }
@@ -86,12 +86,11 @@ internal static class Pictures
         Save(plot, file);
     }
 
-    private static ScottPlot.Plottables.Scatter Line(Plot plot, List<double> rpm, List<OperatingPoint> points, Func<PointFigures, double> figure, Dimension dimension, string unit, string name, LinePattern pattern, MarkerShape marker)
+    private static ScottPlot.Plottables.Scatter Line(Plot plot, List<double> rpm, List<OperatingPoint> points, Func<PointFigures, double> figure, Dimension dimension, string unit, string name, MarkerShape marker)
     {
         var shown = Units.Declared(dimension, unit);
         var line = plot.Add.Scatter(rpm, points.ConvertAll(p => shown.FromSi(figure(p.Figures!))));
         line.LegendText = name;
-        line.LinePattern = pattern;
         line.MarkerShape = marker;
         line.LineWidth = 2;
         return line;

@@ -103,7 +103,7 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
         return to - from < 1e-9 ? [from] : [.. Enumerable.Range(0, (int)Math.Floor(((to - from) / step) + 1.000001)).Select(i => from + (i * step))];
     }
 
-    private static void Table(IReadOnlyList<OperatingPoint> points, bool imperial)
+    internal static void Table(IReadOnlyList<OperatingPoint> points, bool imperial)
     {
         string[] heads = imperial
             ? ["rpm", "lbf·ft", "hp", "boost psi", "air lb/min", "fuel lb/min", "VE %", "IMEP psi", "FMEP psi", "g/kWh", "peak psi", "at °", "charge °F", "exhaust °F", "knock", "cycles"]
@@ -152,7 +152,7 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
         ];
     }
 
-    private static void Csv(IReadOnlyList<OperatingPoint> points)
+    internal static void Csv(IReadOnlyList<OperatingPoint> points)
     {
         Out.Line("speed rpm,converged,cycles,residual,torque N·m,power W,boost Pa,air kg/s,fuel kg/s,volumetric efficiency,net imep Pa,fmep Pa,bsfc g/kWh,peak pressure Pa,peak angle °,charge K,exhaust K,knock integral,knock valid");
         foreach (var p in points)

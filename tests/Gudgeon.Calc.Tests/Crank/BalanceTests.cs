@@ -43,6 +43,10 @@ public class BalanceTests
         Assert.True(Math.Max(other.Along, other.Across) >= Math.Max(half.Along, half.Across) - 1e-9);
     });
 
+    [Fact]
+    public void TheBobWeightOfAFactorShowsThatFactor() => Gen.Double[0.3, 0.9].Sample(factor =>
+        Assert.Equal(factor, CrankBalance.Factor(CrankBalance.BobWeight(0.41, 0.39, factor), 0.41, 0.39), 1e-12));
+
     [Theory]
     [InlineData(BalanceShaftFault.SingleShaft)]
     [InlineData(BalanceShaftFault.BothLate)]

@@ -81,6 +81,15 @@ public class MetrologyTests
     }
 
     [Fact]
+    public void GuardingTradesBadPartsForGoodOnes()
+    {
+        var simple = Conformity.Global(0.95, 4);
+        var guarded = Conformity.Global(0.95, 4, 0.9);
+        Assert.True(guarded.FalseAccept < simple.FalseAccept);
+        Assert.True(guarded.FalseReject > simple.FalseReject);
+    }
+
+    [Fact]
     public void PartAndGaugeOfOneMaterialReadRight() =>
         Assert.Equal(0, ThermalLength.ReadingError(0.1, 11.5e-6, 303.15, 11.5e-6, 303.15), 1e-15);
 

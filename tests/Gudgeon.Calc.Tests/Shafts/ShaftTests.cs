@@ -17,7 +17,7 @@ public class ShaftTests
         });
 
     [Fact]
-    public void SoderbergIsTheMostCarefulAndGerberBoldsGoodman() => Gen.Select(Gen.Double[1, 200], Gen.Double[1, 200]).Sample((moment, torque) =>
+    public void SoderbergIsTheMostCarefulAndGerberTheBoldest() => Gen.Select(Gen.Double[1, 200], Gen.Double[1, 200]).Sample((moment, torque) =>
     {
         Assert.True(Needed(FatigueCriterion.Soderberg) >= Needed(FatigueCriterion.Goodman));
         Assert.True(Needed(FatigueCriterion.Goodman) >= Needed(FatigueCriterion.Gerber));

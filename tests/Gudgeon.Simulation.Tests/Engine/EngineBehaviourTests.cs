@@ -68,7 +68,7 @@ public class EngineBehaviourTests
         Assert.True(At(twin with { Combustion = twin.Combustion! with { Burned50 = 8 } }, 7000).KnockIntegral > 1.02 * knock);
         Assert.True(At(twin with { Cylinders = [.. twin.Cylinders.Select(c => c with { CompressionRatio = 10 })] }, 7000).KnockIntegral > 1.05 * knock);
         Assert.True(At(Engines.BlownTwin(2.9), 7000).KnockIntegral > 1.05 * knock);
-        Assert.True(At(twin with { Intake = twin.Intake with { Cooler = null } }, 7000).KnockIntegral > 1.3 * knock);
+        Assert.True(At(twin with { Intake = twin.Intake with { Cooler = null } }, 7000).KnockIntegral > 1.15 * knock);
         Assert.True(At(twin with { Fuel = Fuels.Petrol95 }, 7000).KnockIntegral > 1.1 * knock);
         Assert.True(At(twin with { Exhaust = twin.Exhaust with { OutletArea = 1.2e-3 } }, 7000).ExhaustBackPressure > 0.1e5);
     }
@@ -123,16 +123,27 @@ public class EngineBehaviourTests
         Assert.True(f.Cylinders[0].PeakPressure > 1.05 * f.Cylinders[1].PeakPressure);
     }
 
-    /// <summary>Halving the step quarters the change: the march is of second order.</summary>
+    /// <summary>
+    /// Halving the step quarters the error: the march is of second order. Taken over a closed stroke with wall heat and
+    /// leak, motored, because corners of lift tables and of the burn hide the order elsewhere; those of the
+    /// gas table leave it a little uneven.
+    /// </summary>
     [Fact]
     public void TheMarchIsOfSecondOrder()
     {
-        var single = Engines.PetrolSingle();
-        var ports = new ImposedPorts(PressureTrace.Constant(1e5), 300, PressureTrace.Constant(1.05e5), 900);
-        var model = new EngineModel(single with { ImposedPorts = ports });
-        var work = new[] { 1.0, 0.5, 0.25 }.Select(step => model.RunPoint(Engines.Rpm(12_000), Fine with { CrankStep = step }).Figures!.NetImep).ToArray();
-        Assert.InRange((work[1] - work[0]) / (work[2] - work[1]), 3, 5.5);
-        Assert.Equal(1, work[0] / work[2], 5e-4);
+        var fine = ClosedWork(23_040, burning: false);
+        var errors = new[] { 720, 1440, 2880 }.Select(steps => ClosedWork(steps, burning: false) - fine).ToArray();
+        Assert.InRange(errors[0] / errors[1], 3, 6);
+        Assert.InRange(errors[0] / errors[2], 10, 26);
+    }
+
+    /// <summary>With the burn, a step of one degree is good to 0.02 % of the work, a quarter of a degree to a tenth of that.</summary>
+    [Fact]
+    public void OneDegreeIsFineEnoughForTheBurn()
+    {
+        var fine = ClosedWork(11_520, burning: true);
+        Assert.Equal(1, ClosedWork(720, burning: true) / fine, 2e-4);
+        Assert.Equal(1, ClosedWork(2880, burning: true) / fine, 2e-5);
     }
 
     /// <summary>A warm start reaches the same point in fewer cycles.</summary>
@@ -219,6 +230,29 @@ public class EngineBehaviourTests
 
         Assert.Equal(c.NetImep, work / (trace.Volume.Max() - trace.Volume.Min()), 0.002 * c.NetImep);
         Assert.Equal(point.Figures.WallHeat, point.Trace.Cylinders.Sum(t => t.WallHeat.Average()), 0.01 * point.Figures.WallHeat);
+    }
+
+    /// <summary>Work from the closing of the inlet valve to just before the exhaust valve opens, J.</summary>
+    private static double ClosedWork(int steps, bool burning)
+    {
+        var single = Engines.PetrolSingle();
+        var ports = new ImposedPorts(PressureTrace.Constant(1e5), 300, PressureTrace.Constant(1.05e5), 900);
+        var cylinder = single.Cylinders[0] with { Inlet = Engines.Valves(2, 0.038, 340, 580, 0.01), Exhaust = Engines.Valves(2, 0.032, 140, 380, 0.01) };
+        var setup = new MarchSetup(single with { ImposedPorts = ports, Cylinders = [cylinder], Combustion = burning ? single.Combustion : null });
+        var march = new March(setup, Engines.Rpm(6000), steps);
+        march.FillFresh();
+        march.Fill(setup.Network.Cylinders[0], new(5.6e-4, burning ? 4.2e-5 : 0, 2e-5, 0), 350, march.Tables[0].Volume[steps * 590 / 720]);
+        for (var i = steps * 590 / 720; i < steps; i++)
+        {
+            march.Step(i);
+        }
+
+        for (var i = 0; i < steps * 130 / 720; i++)
+        {
+            march.Step(i);
+        }
+
+        return march.State[march.Layout.Work(0)];
     }
 
     private static EngineSpec Nudged(string what, int sign)

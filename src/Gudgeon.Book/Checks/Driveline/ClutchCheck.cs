@@ -28,8 +28,8 @@ public sealed class ClutchCheck : Check
         PlateClutch.Torque,
         view.Amount(Fields.Clutch.SpringLoad),
         view.Amount(Fields.Clutch.Friction),
-        view.Amount(Fields.Clutch.OuterRadius),
-        view.Amount(Fields.Clutch.InnerRadius),
+        view.Amount(Fields.Clutch.OuterDiameter),
+        view.Amount(Fields.Clutch.InnerDiameter),
         view.Count(Fields.Clutch.Faces),
         FacePressure.UniformWear).Torque;
 }

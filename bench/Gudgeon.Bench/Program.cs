@@ -1,0 +1,7 @@
+using Gudgeon.Bench;
+
+Console.WriteLine(FormattableString.Invariant($"{Environment.ProcessorCount} processors, .NET {Environment.Version}; medians of 9 rounds, the ways in turn"));
+EngineBench.Sweep();
+EngineBench.Points();
+EngineBench.Cycles();
+GasBench.TemperatureOfEnergy();
