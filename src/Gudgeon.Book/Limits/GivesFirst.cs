@@ -29,7 +29,20 @@ public sealed record Rung(Finding Finding, IReadOnlyList<double> Reserves, doubl
 /// <param name="Rungs">Parts in the order in which they give.</param>
 /// <param name="Target">Target power, W; null when none is set.</param>
 /// <param name="Dropped">Levels that could not be run, in words.</param>
-public sealed record Ladder(Field Varied, double Now, IReadOnlyList<Level> Levels, IReadOnlyList<Rung> Rungs, double? Target, IReadOnlyList<string> Dropped);
+public sealed record Ladder(Field Varied, double Now, IReadOnlyList<Level> Levels, IReadOnlyList<Rung> Rungs, double? Target, IReadOnlyList<string> Dropped)
+{
+    /// <summary>Whether the rungs are told apart by power; else by the rev limit, since power falls again past its peak.</summary>
+    public bool ByPower => Varied != Engine.RevLimit;
+
+    /// <summary>Where a part gives on the scale of the ladder, SI; null when it holds at every level.</summary>
+    public double? At(Rung rung) => ByPower ? rung.Power : rung.Value;
+
+    /// <summary>The top of the scale, SI.</summary>
+    public double Top => ByPower ? Levels.Max(l => l.Power) : Levels.Max(l => l.Value);
+
+    /// <summary>What is marked on the scale, SI: the target power, or the rev limit that is set; null when there is no target.</summary>
+    public double? Mark => ByPower ? Target : Now;
+}
 
 /// <summary>Runs the engine over a family of boost levels, or of rev limits, and sees where each reserve reaches 1.</summary>
 public static class GivesFirst
@@ -73,7 +86,7 @@ public static class GivesFirst
             .Where(f => f.Check.Family != "goal" && Moves(reserves[f.Id]))
             .Select(f => Rung(f, reserves[f.Id], levels))
             .OrderBy(r => r.GivesBelow ? 0 : r.Power is null ? 2 : 1)
-            .ThenBy(r => r.Power ?? 0)
+            .ThenBy(r => (varied == Engine.RevLimit ? r.Value : r.Power) ?? 0)
             .ThenBy(r => r.Reserves[^1])
             .ToList();
         return new Ladder(varied, now, levels, rungs, target, dropped);

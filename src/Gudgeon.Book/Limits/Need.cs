@@ -180,7 +180,7 @@ public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
         yield return new("boost", before.Boost, at.Boost, rule.ManifoldPressure - need.Ambient.Pressure, Dimension.Pressure, "bar");
         yield return new("charge temperature", before.ChargeTemperature, at.ChargeTemperature, double.NaN, Dimension.Temperature, "°C");
         yield return new("fuel flow", before.FuelFlow, at.FuelFlow, ruleFuel, Dimension.MassFlow, "g/s");
-        yield return new($"flow of each of {injectors} injectors, held open", view.AmountIf(FuelSystem.InjectorFlow) ?? double.NaN, at.FuelFlow / injectors / duty, ruleFuel / injectors / duty, Dimension.MassFlow, "g/s");
+        yield return new($"flow of each injector held open, {injectors} in all", view.AmountIf(FuelSystem.InjectorFlow) ?? double.NaN, at.FuelFlow / injectors / duty, ruleFuel / injectors / duty, Dimension.MassFlow, "g/s");
         yield return new("peak cylinder pressure", now.PeakPressure.Value, need.PeakPressure.Value, double.NaN, Dimension.Pressure, "bar");
         yield return new("knock integral (1 is the onset)", now.Most(f => f.KnockIntegral).Value, need.Most(f => f.KnockIntegral).Value, double.NaN, Dimension.Number, "");
     }

@@ -58,21 +58,22 @@ internal sealed class GivesCommand : Command<GivesCommand.Settings>
             Out.Line($"Level {dropped} and is left out.");
         }
 
-        var top = Math.Max(ladder.Levels.Max(l => l.Power), ladder.Target ?? 0) * 1.02;
-        var mark = ladder.Target is { } target ? (int)Math.Round(target / top * BarWidth) : -1;
-        Out.Line($"{"",-28} {new string(' ', Math.Max(mark, 0))}{(mark >= 0 ? "v target " + Power(ladder.Target!.Value) : "")}");
+        var top = Math.Max(ladder.Top, ladder.Mark ?? 0) * 1.02;
+        var mark = ladder.Mark is { } marked ? (int)Math.Round(marked / top * BarWidth) : -1;
+        Out.Line($"{"",-28} {new string(' ', Math.Max(mark, 0))}{(mark < 0 ? "" : ladder.ByPower ? "v target " + Power(ladder.Mark!.Value) : "v rev limit " + Varied(ladder.Mark!.Value))}");
         foreach (var rung in ladder.Rungs.Take(most))
         {
-            var length = (int)Math.Round((rung.Power ?? top) / top * BarWidth);
+            var length = (int)Math.Round((ladder.At(rung) ?? top) / top * BarWidth);
             var bar = new char[BarWidth];
             for (var i = 0; i < BarWidth; i++)
             {
-                bar[i] = i == mark ? '|' : i < length ? (rung.Power is null ? '.' : '=') : ' ';
+                bar[i] = i == mark ? '|' : i < length ? (ladder.At(rung) is null ? '.' : '=') : ' ';
             }
 
             var words = rung switch
             {
-                { GivesBelow: true } => $"gives below {Power(rung.Power!.Value)} (reserve {Figures.Number(rung.Reserves[0], 2)} there)",
+                { GivesBelow: true } => $"gives below {(ladder.ByPower ? Power(rung.Power!.Value) : Varied(rung.Value!.Value))} (reserve {Figures.Number(rung.Reserves[0], 2)} there)",
+                { Value: { } v } when !ladder.ByPower => $"gives at {Varied(v)} ({Power(rung.Power!.Value)})",
                 { Power: { } p } => $"gives at {Power(p)} ({ladder.Varied.Label.ToLowerInvariant()} {Varied(rung.Value!.Value)})",
                 _ => $"holds at every level (reserve {Figures.Number(rung.Reserves[^1], 3)} at the highest)",
             };

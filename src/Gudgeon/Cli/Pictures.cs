@@ -59,30 +59,28 @@ internal static class Pictures
     /// <summary>What gives first: a bar to the power at which each part gives, and the target.</summary>
     public static void Ladder(Ladder ladder, string file)
     {
-        var kilowatts = Units.Declared(Dimension.Power, "kW");
-        var top = ladder.Levels.Max(l => l.Power);
+        var scale = ladder.ByPower ? Units.Declared(Dimension.Power, "kW") : Units.Declared(Dimension.RotationalSpeed, "rpm");
         var rungs = ladder.Rungs.Reverse().ToList();
         var plot = new Plot();
         var bars = rungs.Select((r, i) => new Bar
         {
             Position = i,
-            Value = kilowatts.FromSi(r.Power ?? top),
+            Value = scale.FromSi(ladder.At(r) ?? ladder.Top),
             Orientation = Orientation.Horizontal,
-            FillColor = r.Power is null ? Colors.LightGray : Colors.SteelBlue,
+            FillColor = ladder.At(r) is null ? Colors.LightGray : Colors.SteelBlue,
             FillHatch = r.GivesBelow ? new ScottPlot.Hatches.Striped() : null,
         }).ToArray();
         plot.Add.Bars(bars).Horizontal = true;
-        plot.Axes.Left.SetTicks([.. rungs.Select((_, i) => (double)i)], [.. rungs.Select(r => $"{r.Finding.Id} {(r.Power is null ? "holds to the end" : r.GivesBelow ? "below" : "")}".Trim())]);
-        if (ladder.Target is { } target)
+        plot.Axes.Left.SetTicks([.. rungs.Select((_, i) => (double)i)], [.. rungs.Select(r => $"{r.Finding.Id} {(ladder.At(r) is null ? "holds to the end" : r.GivesBelow ? "below" : "")}".Trim())]);
+        if (ladder.Mark is { } mark)
         {
-            var line = plot.Add.VerticalLine(kilowatts.FromSi(target), 3, Colors.Black, LinePattern.Solid);
-            line.LegendText = "target";
+            plot.Add.VerticalLine(scale.FromSi(mark), 3, Colors.Black, LinePattern.Solid).LegendText = ladder.ByPower ? "target" : "rev limit";
             plot.ShowLegend(Alignment.LowerRight);
         }
 
-        plot.XLabel("greatest power at which the reserve is 1, kW");
+        plot.XLabel(ladder.ByPower ? "greatest power at which the reserve is 1, kW" : "rev limit at which the reserve is 1, rpm");
         plot.Title("What gives first");
-        plot.Axes.SetLimitsX(0, kilowatts.FromSi(top) * 1.05);
+        plot.Axes.SetLimitsX(0, scale.FromSi(ladder.Top) * 1.05);
         Save(plot, file);
     }
 
