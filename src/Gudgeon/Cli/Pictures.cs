@@ -13,6 +13,13 @@ internal static class Pictures
     private const int Width = 1000;
     private const int Height = 620;
 
+    /// <summary>One shape for each limit, so that colour is not needed to tell them apart.</summary>
+    private static readonly MarkerShape[] LimitShapes =
+    [
+        MarkerShape.FilledCircle, MarkerShape.OpenSquare, MarkerShape.FilledTriangleUp, MarkerShape.OpenDiamond,
+        MarkerShape.Eks, MarkerShape.FilledTriangleDown, MarkerShape.OpenCircle, MarkerShape.Cross,
+    ];
+
     /// <summary>Torque, power and boost over speed.</summary>
     public static void Run(IReadOnlyList<OperatingPoint> points, string file, bool imperial)
     {
@@ -46,7 +53,7 @@ internal static class Pictures
             var line = plot.Add.ScatterPoints(limit.Select(p => p.Distance).ToArray(), limit.Select(p => speed.FromSi(p.Speed)).ToArray());
             line.LegendText = Gudgeon.Book.Fields.EnumWords.Of(limit.Key.ToString());
             line.MarkerSize = 4;
-            line.MarkerShape = (MarkerShape)((int)limit.Key % 8);
+            line.MarkerShape = LimitShapes[(int)limit.Key % LimitShapes.Length];
         }
 
         plot.XLabel("distance from the stage, m");
