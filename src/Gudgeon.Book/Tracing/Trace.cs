@@ -40,6 +40,9 @@ public sealed class Trace
     /// <summary>Fields read by the computation itself, not by the engine run that it asked for.</summary>
     public IEnumerable<Read> Direct => _reads.Values.Where(r => !_throughDuty.Contains(r.Address.Path));
 
+    /// <summary>Fields that only the engine run read.</summary>
+    public IEnumerable<Read> ThroughDuty => _reads.Values.Where(r => _throughDuty.Contains(r.Address.Path));
+
     /// <summary>Formulas worked, in order.</summary>
     public IReadOnlyList<Step> Steps => _steps;
 
@@ -62,7 +65,14 @@ public sealed class Trace
 
     internal void AddIndices(Subject subject, IReadOnlyList<string> indices) => _indices.Add((subject, indices));
 
-    internal void AddStep(Step step) => _steps.Add(step);
+    /// <summary>Adds a step; the same formula with the same numbers is shown once.</summary>
+    internal void AddStep(Step step)
+    {
+        if (!_steps.Exists(s => s.Formula == step.Formula && s.Arguments.SequenceEqual(step.Arguments)))
+        {
+            _steps.Add(step);
+        }
+    }
 
     internal void AddUnknown(string what) => _unknown.Add(what);
 

@@ -53,7 +53,7 @@ internal sealed class MarchSetup
     /// </summary>
     public int Steps(double speed, double crankStep)
     {
-        const double Stable = 2.0;
+        const double Stable = 1.9;
         var wanted = (int)Math.Ceiling(720 / crankStep);
         var stepTime = 4 * Math.PI / speed / wanted;
         return wanted * Math.Clamp((int)Math.Ceiling(stepTime * QuickestRate(Tables(720)) / Stable), 1, 4000);

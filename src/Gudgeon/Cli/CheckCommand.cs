@@ -17,6 +17,10 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
 
     internal sealed class Settings : ReadSettings
     {
+        [CommandOption("--list")]
+        [Description("List every check with its source; opens no book.")]
+        public bool List { get; init; }
+
         [CommandOption("--family <FAMILY>")]
         [Description("Only the checks of this family.")]
         public string? Family { get; init; }
@@ -32,6 +36,11 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
+        if (settings.List)
+        {
+            return ListChecks(settings.Json);
+        }
+
         var snapshot = settings.Open().Book.Now();
         var desk = Books.Desk(cancellationToken);
         var appraiser = new Appraiser(desk);
@@ -52,6 +61,27 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
 
         return findings.Any(f => f.Verdict == Verdict.FallsShort) ? FallsShort
             : findings.Any(f => f.Verdict is Verdict.NotKnownYet or Verdict.TooCloseToTell) ? NotKnown : 0;
+    }
+
+    private static int ListChecks(bool json)
+    {
+        if (json)
+        {
+            Out.Json(CheckCatalogue.All.Select(c => new { c.Id, c.Title, c.Family, c.Source, c.Caution }));
+            return 0;
+        }
+
+        foreach (var family in CheckCatalogue.All.GroupBy(c => c.Family))
+        {
+            Out.Line(family.Key);
+            foreach (var check in family)
+            {
+                Out.Line($"  {check.Id,-20} {check.Title}");
+                Out.Line($"  {"",-20}   {check.Source}");
+            }
+        }
+
+        return 0;
     }
 
     private static IReadOnlyList<Finding> Wanted(Settings settings, Appraiser appraiser, Snapshot snapshot)
@@ -103,11 +133,8 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
             Step(step);
         }
 
-        Out.Line("  read:");
-        foreach (var read in f.Trace.Reads.OrderBy(r => r.Address.Path, StringComparer.Ordinal))
-        {
-            Out.Line($"    {read.Address.Path,-34} {Read(read)}");
-        }
+        Reads("read", f.Trace.Direct);
+        Reads("read by the engine run", f.Trace.ThroughDuty);
 
         if (f.Contributions.Count > 0)
         {
@@ -127,6 +154,13 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
         {
             Out.Line($"  ? {question}");
         }
+    }
+
+    private static void Reads(string title, IEnumerable<Read> reads)
+    {
+        var sorted = reads.OrderBy(r => r.Address.Path, StringComparer.Ordinal).ToList();
+        Out.LineIf(sorted.Count > 0, $"  {title}:");
+        sorted.ForEach(r => Out.Line($"    {r.Address.Path,-34} {Read(r)}"));
     }
 
     private static void Step(Step step)
