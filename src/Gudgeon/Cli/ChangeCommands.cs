@@ -9,8 +9,8 @@ internal sealed class ChangeAddCommand : Command<ChangeAddCommand.Settings>
 {
     internal sealed class Settings : CommandSettings
     {
-        [CommandArgument(0, "<WORDS>")]
-        [Description("[[BOOK]] ID, such as valve-spacers.")]
+        [CommandArgument(0, "<[BOOK] ID>")]
+        [Description("The book, the only one in this folder when left out; a short name for the change, such as valve-spacers.")]
         public string[] Words { get; init; } = [];
 
         [CommandOption("--title <TEXT>")]
@@ -36,8 +36,8 @@ internal sealed class ChangeSwitchCommand : Command<ChangeSwitchCommand.Settings
 {
     internal sealed class Settings : CommandSettings
     {
-        [CommandArgument(0, "<WORDS>")]
-        [Description("[[BOOK]] ID")]
+        [CommandArgument(0, "<[BOOK] ID>")]
+        [Description("The book, the only one in this folder when left out; the name of the change.")]
         public string[] Words { get; init; } = [];
     }
 

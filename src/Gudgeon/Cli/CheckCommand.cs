@@ -31,7 +31,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
 
         [CommandOption("--monte-carlo <N>")]
         [Description("Propagate the uncertainties by this many random draws as well (JCGM 101).")]
-        public int? MonteCarlo { get; init; }
+        public string? MonteCarlo { get; init; }
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
@@ -45,7 +45,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
         var desk = Books.Desk(cancellationToken);
         var appraiser = new Appraiser(desk);
         var findings = Wanted(settings, appraiser, snapshot);
-        var draws = settings.MonteCarlo is { } n ? findings.ToDictionary(f => f.Id, f => MonteCarlo.Run(appraiser, f, snapshot, n), StringComparer.Ordinal) : [];
+        var draws = settings.MonteCarlo is { } number ? findings.ToDictionary(f => f.Id, f => MonteCarlo.Run(appraiser, f, snapshot, Draws(number)), StringComparer.Ordinal) : [];
         if (settings.Json)
         {
             Out.Json(findings.Select(f => FindingJson.Of(f, draws.GetValueOrDefault(f.Id))));
@@ -83,6 +83,10 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
 
         return 0;
     }
+
+    private static int Draws(string number) => int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var draws)
+        ? draws
+        : throw new BadInputException($"--monte-carlo: given '{number}', wanted a whole number of draws, such as 2000");
 
     private static IReadOnlyList<Finding> Wanted(Settings settings, Appraiser appraiser, Snapshot snapshot)
     {

@@ -10,8 +10,8 @@ internal sealed class LimitCommand : Command<LimitCommand.Settings>
 {
     internal sealed class Settings : CommandSettings
     {
-        [CommandArgument(0, "<WORDS>")]
-        [Description("[[BOOK]] NAME VALUE, such as squish.min \"0.9 mm\".")]
+        [CommandArgument(0, "<[BOOK] NAME VALUE>")]
+        [Description("The book, the only one in this folder when left out; the limit, named after its check; its value, such as squish.min \"0.9 mm\".")]
         public string[] Words { get; init; } = [];
 
         [CommandOption("--reason <TEXT>")]

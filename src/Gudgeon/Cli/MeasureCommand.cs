@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using System.Globalization;
+using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Values;
 using Spectre.Console.Cli;
@@ -11,12 +12,12 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
 {
     internal sealed class Settings : CommandSettings
     {
-        [CommandArgument(0, "<WORDS>")]
-        [Description("[[BOOK]] PATH VALUE, such as cylinder[1].bore \"94.01 mm ± 0.005 mm\".")]
+        [CommandArgument(0, "<[BOOK] PATH VALUE>")]
+        [Description("The book, the only one in this folder when left out; the path of a field; the reading, such as cylinder[[1]].bore \"94.012 mm ± 0.006 mm\".")]
         public string[] Words { get; init; } = [];
 
         [CommandOption("--with <INSTRUMENT>")]
-        [Description("The instrument.")]
+        [Description("With which instrument.")]
         public string With { get; init; } = "";
 
         [CommandOption("--by <NAME>")]
@@ -24,7 +25,7 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
         public string By { get; init; } = "";
 
         [CommandOption("--on <DATE>")]
-        [Description("When; now when left out.")]
+        [Description("When it was read; now when left out.")]
         public string On { get; init; } = "";
 
         [CommandOption("--note <TEXT>")]
@@ -42,7 +43,7 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
 
         var on = settings.On.Length > 0 ? settings.On : DateTimeOffset.Now.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
         var file = BookFile.Open(book).Measure(rest[0], rest[1], settings.With, settings.By, on, settings.Note);
-        SetCommand.Echo(file, rest[0]);
+        SetCommand.Echo(file.Book, FieldCatalogue.Address(rest[0]), file.Book.Measurements[^1].Value, "by this reading");
         return 0;
     }
 }

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Gudgeon.Book.Build;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Values;
@@ -11,8 +12,8 @@ internal sealed class SetCommand : Command<SetCommand.Settings>
 {
     internal sealed class Settings : CommandSettings
     {
-        [CommandArgument(0, "<WORDS>")]
-        [Description("[[BOOK]] PATH VALUE, such as cylinder[1].bore \"94.01 mm ± 0.005 mm\".")]
+        [CommandArgument(0, "<[BOOK] PATH VALUE>")]
+        [Description("The book, the only one in this folder when left out; the path of a field; its value, such as cylinder[[1]].bore \"94.01 mm ± 0.005 mm\".")]
         public string[] Words { get; init; } = [];
 
         [CommandOption("--change <ID>")]
@@ -20,7 +21,7 @@ internal sealed class SetCommand : Command<SetCommand.Settings>
         public string? Change { get; init; }
 
         [CommandOption("--how <HOW>")]
-        [Description("manual, drawing, measured or assumed.")]
+        [Description("How it is known: manual, drawing, measured or assumed.")]
         public string How { get; init; } = "";
 
         [CommandOption("--by <NAME>")]
@@ -28,7 +29,7 @@ internal sealed class SetCommand : Command<SetCommand.Settings>
         public string By { get; init; } = "";
 
         [CommandOption("--on <DATE>")]
-        [Description("When.")]
+        [Description("When it was read or said.")]
         public string On { get; init; } = "";
 
         [CommandOption("--with <INSTRUMENT>")]
@@ -45,16 +46,19 @@ internal sealed class SetCommand : Command<SetCommand.Settings>
         var (book, rest) = Books.Split(settings.Words, 2, "gudgeon set [BOOK] PATH VALUE");
         Dictionary<string, string> story = new(StringComparer.Ordinal) { ["how"] = settings.How, ["by"] = settings.By, ["on"] = settings.On, ["with"] = settings.With, ["note"] = settings.Note };
         var file = BookFile.Open(book).Set(rest[0], rest[1], story, settings.Change);
-        Echo(file, rest[0]);
+        var address = FieldCatalogue.Address(rest[0]);
+        var layer = settings.Change is null ? file.Book.Baseline : file.Book.Find(settings.Change).Values;
+        Echo(file.Book, address, layer[address.Path], settings.Change is null ? "in the baseline" : $"in the change {settings.Change}");
         return 0;
     }
 
-    /// <summary>Says what holds now, and asks when it is outside what is usual.</summary>
-    internal static void Echo(BookFile file, string path)
+    /// <summary>Says what was taken, what holds when something else comes first, and asks when it is outside what is usual.</summary>
+    internal static void Echo(BuildBook book, FieldAddress address, KnownValue taken, string where)
     {
-        var address = FieldCatalogue.Address(path);
-        var found = file.Book.Now().Find(address)!;
-        Out.Line($"{address.Path} is {found.Value.Content} ({found.Value.Story})");
-        Out.LineIf(found.Value.Question.Length > 0, "? " + found.Value.Question);
+        var holds = book.Now().Find(address);
+        Out.Line($"{address.Path} is {taken.Content}{(ReferenceEquals(holds?.Value, taken) ? "" : $" {where}")} ({taken.Story})");
+        Out.LineIf(holds is null, "  it does not hold now: the change is off");
+        Out.LineIf(holds is not null && !ReferenceEquals(holds.Value, taken), $"  what holds now is {holds?.Value.Content} ({(holds?.Under.Length > 0 ? $"change {holds.Under}, " : "")}{holds?.Value.Story})");
+        Out.LineIf(taken.Question.Length > 0, "? " + taken.Question);
     }
 }
