@@ -95,49 +95,53 @@ public sealed class Appraiser(DutyDesk desk)
             return new Finding { Check = check, Index = index, Verdict = Verdict.NotKnownYet, Trace = view.Trace, Missing = missing };
         }
 
-        // A demand of nothing has reserve without end, and no nudge brings it near the edge.
-        var (effects, valueVariance) = WithUncertainty && double.IsFinite(judgement.Reserve) ? Effects(check, index, snapshot, view.Trace, judgement) : ([], 0);
-        var spread = Math.Sqrt(effects.Sum(c => c.Effect * c.Effect));
+        var nudges = WithUncertainty ? Nudges(check, index, snapshot, view.Trace, judgement) : [];
+        double Spread(Func<NudgedValue, double> effect) => Math.Sqrt(nudges.Sum(n => effect(n) * effect(n)));
+        var decisive = judgement.Decisive;
         return new Finding
         {
             Check = check,
             Index = index,
             Judgement = judgement,
-            Verdict = DecisionRule.Decide(judgement.Reserve, spread),
+            Verdict = DecisionRule.Worse(
+                DecisionRule.Decide(judgement.Margin(Limit.Lower), Spread(n => n.Effect(j => j.Margin(Limit.Lower)))),
+                DecisionRule.Decide(judgement.Margin(Limit.Upper), Spread(n => n.Effect(j => j.Margin(Limit.Upper))))),
             Trace = view.Trace,
-            ReserveUncertainty = spread,
-            ValueUncertainty = Math.Sqrt(valueVariance),
-            Contributions = effects,
+            ReserveUncertainty = Spread(n => n.Effect(j => j.ReserveAt(decisive))),
+            ValueUncertainty = Spread(n => n.Effect(j => j.Value)),
+            Conformity = Enum.GetValues<Limit>().Min(l => DecisionRule.Conformity(judgement.Margin(l), Spread(n => n.Effect(j => j.Margin(l))))),
+            Contributions = [.. nudges.Select(n => new Contribution(n.Found, n.Effect(j => j.ReserveAt(decisive)))).Where(c => c.Effect != 0).OrderByDescending(c => Math.Abs(c.Effect))],
         };
     }
 
-    private (List<Contribution> Effects, double ValueVariance) Effects(Check check, string index, Snapshot snapshot, Trace trace, Judgement judgement)
+    private List<NudgedValue> Nudges(Check check, string index, Snapshot snapshot, Trace trace, Judgement judgement)
     {
-        var effects = new List<Contribution>();
-        var variance = 0.0;
-        foreach (var found in trace.Uncertain)
+        Judgement? At(Found found, double si) => Nudge(check, index, snapshot, new Dictionary<string, double>(StringComparer.Ordinal) { [found.Source] = si });
+        return [.. trace.Uncertain.Select(found => new NudgedValue(
+            found,
+            judgement,
+            At(found, found.Value.Si + found.Value.StandardUncertainty),
+            At(found, found.Value.Si - found.Value.StandardUncertainty)))];
+    }
+
+    /// <summary>The judgement with one value a standard uncertainty up and down; null where it could not be worked.</summary>
+    private sealed record NudgedValue(Found Found, Judgement Centre, Judgement? Up, Judgement? Down)
+    {
+        /// <summary>Change of a figure for one standard uncertainty of the value; nothing for a figure without end.</summary>
+        public double Effect(Func<Judgement, double> figure)
         {
-            var u = found.Value.StandardUncertainty;
-            var up = At(found.Value.Si + u);
-            var down = At(found.Value.Si - u);
-            var (effect, valueEffect) = (up, down) switch
+            if (double.IsInfinity(figure(Centre)))
             {
-                ({ } a, { } b) => ((a.Reserve - b.Reserve) / 2, (a.Value - b.Value) / 2),
-                ({ } a, null) => (a.Reserve - judgement.Reserve, a.Value - judgement.Value),
-                (null, { } b) => (judgement.Reserve - b.Reserve, judgement.Value - b.Value),
-                _ => (double.NaN, double.NaN),
-            };
-            if (effect != 0)
-            {
-                effects.Add(new Contribution(found, effect));
+                return 0;
             }
 
-            variance += valueEffect * valueEffect;
-
-            Judgement? At(double si) => Nudge(check, index, snapshot, new Dictionary<string, double>(StringComparer.Ordinal) { [found.Source] = si });
+            return (Up, Down) switch
+            {
+                ({ } up, { } down) => (figure(up) - figure(down)) / 2,
+                ({ } up, null) => figure(up) - figure(Centre),
+                (null, { } down) => figure(Centre) - figure(down),
+                _ => double.NaN,
+            };
         }
-
-        effects.Sort((a, b) => Math.Abs(b.Effect).CompareTo(Math.Abs(a.Effect)));
-        return (effects, variance);
     }
 }

@@ -61,6 +61,9 @@ public sealed record Finding
     /// <summary>Standard uncertainty of the value, SI.</summary>
     public double ValueUncertainty { get; init; }
 
+    /// <summary>Probability that the true value lies inside the limit that is nearer to being passed.</summary>
+    public double Conformity { get; init; } = double.NaN;
+
     /// <summary>Uncertain values by the size of their effect, largest first.</summary>
     public IReadOnlyList<Contribution> Contributions { get; init; } = [];
 

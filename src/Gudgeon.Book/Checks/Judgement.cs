@@ -3,6 +3,16 @@ using Gudgeon.Calc.Catalogue;
 
 namespace Gudgeon.Book.Checks;
 
+/// <summary>One side of what is allowed.</summary>
+public enum Limit
+{
+    /// <summary>The least allowed.</summary>
+    Lower,
+
+    /// <summary>The greatest allowed.</summary>
+    Upper,
+}
+
 /// <summary>
 /// What a check found for one instance: a value held to one or two limits. The reserve is capacity over demand: limit over
 /// value where the value must stay below, value over limit where it must stay above, the lesser of the two in between.
@@ -20,9 +30,24 @@ public sealed record Judgement(string Quantity, double Value, double? Lower, dou
     public string Remark { get; init; } = "";
 
     /// <summary>Capacity over demand; 1 is the edge.</summary>
-    public double Reserve => Math.Min(
-        Lower is { } low ? Value / low : double.PositiveInfinity,
-        Upper is { } high ? (Value <= 0 ? double.PositiveInfinity : high / Value) : double.PositiveInfinity);
+    public double Reserve => Math.Min(ReserveAt(Limit.Lower), ReserveAt(Limit.Upper));
+
+    /// <summary>The limit that is nearer to being passed.</summary>
+    public Limit Decisive => ReserveAt(Limit.Upper) <= ReserveAt(Limit.Lower) ? Limit.Upper : Limit.Lower;
+
+    /// <summary>Capacity over demand at one limit; without end where there is no limit or no demand.</summary>
+    public double ReserveAt(Limit limit) => limit switch
+    {
+        Limit.Lower => Lower is { } low ? Value / low : double.PositiveInfinity,
+        _ => Upper is { } high ? (Value <= 0 ? double.PositiveInfinity : high / Value) : double.PositiveInfinity,
+    };
+
+    /// <summary>How far the value lies inside one limit, SI; negative outside it, without end where there is none.</summary>
+    public double Margin(Limit limit) => limit switch
+    {
+        Limit.Lower => Lower is { } low ? Value - low : double.PositiveInfinity,
+        _ => Upper is { } high ? high - Value : double.PositiveInfinity,
+    };
 
     /// <summary>The limit in words: "at least 1 mm", "12 to 12.6".</summary>
     public string LimitText => (Lower, Upper) switch

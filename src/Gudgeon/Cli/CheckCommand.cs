@@ -148,7 +148,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
                 Out.Line($"    {c.Found.Source,-34} {Figures.Number(c.Effect, 3)}");
             }
 
-            Out.Line($"  probability that it holds: {DecisionRule.Conformity(f.Reserve, f.ReserveUncertainty).ToString("P1", CultureInfo.InvariantCulture)}");
+            Out.Line($"  probability that it holds: {f.Conformity.ToString("P1", CultureInfo.InvariantCulture)}");
         }
 
         Out.LineIf(drawn is not null, $"  by draws: {Drawn(drawn)}");

@@ -24,6 +24,7 @@ internal static class FindingJson
         limitSource = f.Judgement?.LimitSource,
         reserve = Finite(f.Reserve),
         reserveStandardUncertainty = f.ReserveUncertainty,
+        probabilityOfConformity = Finite(f.Conformity),
         missing = f.Missing,
         advice = f.Advice,
         formulas = f.Trace.Steps.Select(s => new { name = s.Formula.Name, expression = s.Formula.Declaration.Expression, numbers = Expression.WithNumbers(s.Formula, s.Arguments, s.Results), source = s.Formula.Declaration.Source }),
