@@ -1,6 +1,6 @@
 using Gudgeon.Bench;
 
-Console.WriteLine(FormattableString.Invariant($"{Environment.ProcessorCount} processors, .NET {Environment.Version}; medians of 9 rounds, the ways in turn"));
+Console.WriteLine(FormattableString.Invariant($"{Environment.ProcessorCount} processors, .NET {Environment.Version}; median and best of 9 rounds, the ways in turn"));
 EngineBench.Sweep();
 EngineBench.Points();
 EngineBench.Cycles();

@@ -3,8 +3,8 @@ using System.Diagnostics;
 namespace Gudgeon.Bench;
 
 /// <summary>
-/// Times several ways of doing one thing in turn, so that all of them meet the same machine, and prints the median of each
-/// with its ratio to the first.
+/// Times several ways of doing one thing in turn, so that all of them meet the same machine, and prints median and best of
+/// each with the ratio of its median to the first's. On a busy machine only the best says anything.
 /// </summary>
 internal static class SideBySide
 {
@@ -28,7 +28,7 @@ internal static class SideBySide
         var first = Median(times[0]);
         for (var w = 0; w < ways.Length; w++)
         {
-            Console.WriteLine(FormattableString.Invariant($"  {ways[w].Name,-58} {Median(times[w]),10:0.###} {unit}  x {Median(times[w]) / first:0.00}"));
+            Console.WriteLine(FormattableString.Invariant($"  {ways[w].Name,-58} {Median(times[w]),9:0.##} {unit}  best {times[w].Min(),9:0.##}  x {Median(times[w]) / first:0.00}"));
         }
     }
 
