@@ -10,6 +10,9 @@ namespace Gudgeon.Book.Changes;
 /// <param name="After">With the change.</param>
 public sealed record Move(string Id, Finding? Before, Finding? After)
 {
+    /// <summary>The check.</summary>
+    public Check Check => (After ?? Before)!.Check;
+
     /// <summary>Whether the verdict is another one.</summary>
     public bool Turned => Before?.Verdict != After?.Verdict;
 
@@ -27,8 +30,9 @@ public sealed record ToMeasure(string Path, Field Field, string Reason);
 /// <param name="Change">The change.</param>
 /// <param name="Moves">Findings that moved, turned verdicts first, then by how far the reserve moved.</param>
 /// <param name="Measure">What must be measured, in the order of the paths.</param>
+/// <param name="RestsOn">Other readings from before the change on which what moved rests; they are of parts that the change leaves alone.</param>
 /// <param name="Still">Findings that did not move.</param>
-public sealed record Consequences(Change Change, IReadOnlyList<Move> Moves, IReadOnlyList<ToMeasure> Measure, int Still)
+public sealed record Consequences(Change Change, IReadOnlyList<Move> Moves, IReadOnlyList<ToMeasure> Measure, IReadOnlyList<string> RestsOn, int Still)
 {
     /// <summary>Compares the build as it is switched, without and with a change.</summary>
     public static Consequences Of(BuildBook book, Change change, Appraiser appraiser)
@@ -44,7 +48,14 @@ public sealed record Consequences(Change Change, IReadOnlyList<Move> Moves, IRea
             .OrderByDescending(m => m.Turned)
             .ThenByDescending(m => double.IsNaN(m.Shift) ? double.MaxValue : Math.Abs(m.Shift))
             .ToList();
-        return new Consequences(change, moves, [.. Wanted(change, with, moves)], all.Count - moves.Count);
+        var old = Old(change, moves).ToList();
+        var touched = change.Values.Values.Select(v => v.Field.Subject).ToHashSet();
+        return new Consequences(
+            change,
+            moves,
+            [.. old.Where(o => touched.Contains(o.Field.Subject)).Concat(Brought(change, with, book)).DistinctBy(w => w.Path).OrderBy(w => w.Path, StringComparer.Ordinal)],
+            [.. old.Where(o => !touched.Contains(o.Field.Subject)).Select(o => o.Path).Order(StringComparer.Ordinal)],
+            all.Count - moves.Count);
     }
 
     private static bool Moved(Move move)
@@ -56,29 +67,33 @@ public sealed record Consequences(Change Change, IReadOnlyList<Move> Moves, IRea
 
         // Runs repeat to about 1e-6; less than that is not a move.
         var (a, b) = (move.Before!.Judgement, move.After!.Judgement);
+        if (a is not null && b is not null && double.IsInfinity(a.Reserve) && double.IsInfinity(b.Reserve))
+        {
+            return false;
+        }
+
         return a is not null && b is not null && (Apart(a.Value, b.Value) || Apart(a.Reserve, b.Reserve));
     }
 
     private static bool Apart(double a, double b) => Math.Abs(a - b) > 1e-5 * Math.Max(Math.Abs(a), Math.Abs(b));
 
     /// <summary>
-    /// Readings taken before the change on which findings rest that the change moves by its own fields, and the parts that
-    /// the change brings. A finding that moves only through the engine run calls for no reading: a charge cooler does not
-    /// make anybody measure the stroke again.
+    /// Readings taken before the change on which findings rest that the change moves by its own fields. A finding that
+    /// moves only through the engine run calls for no reading: a charge cooler does not make anybody measure the stroke
+    /// again.
     /// </summary>
-    private static IEnumerable<ToMeasure> Wanted(Change change, Snapshot with, List<Move> moves)
-    {
-        var old = moves
-            .Select(m => m.After?.Trace.Direct.ToList() ?? [])
-            .Where(reads => reads.Exists(r => change.Sets(r.Address)))
-            .SelectMany(reads => reads)
-            .Where(r => r.Found?.Reading is { } reading && reading.Under?.Contains(change.Id) != true)
-            .Select(r => new ToMeasure(r.Found!.Source, r.Address.Field, "read before the change"));
-        var brought = change.Values
-            .Where(v => v.Value.Field.Measured.Length > 0 && v.Value.How != Values.How.Measured)
-            .Select(v => (Address: FieldCatalogue.Address(v.Key), v.Value))
-            .Where(v => with.Find(v.Address)?.Reading is null)
-            .Select(v => new ToMeasure(v.Address.Path, v.Value.Field, "new with the change and not measured yet"));
-        return old.Concat(brought).DistinctBy(w => w.Path).OrderBy(w => w.Path, StringComparer.Ordinal);
-    }
+    private static IEnumerable<ToMeasure> Old(Change change, List<Move> moves) => moves
+        .Select(m => m.After?.Trace.Direct.ToList() ?? [])
+        .Where(reads => reads.Exists(r => change.Sets(r.Address)))
+        .SelectMany(reads => reads)
+        .Where(r => r.Found?.Reading is { } reading && reading.Under?.Contains(change.Id) != true)
+        .Select(r => new ToMeasure(r.Found!.Source, r.Address.Field, "read before the change"))
+        .DistinctBy(w => w.Path);
+
+    /// <summary>Measurable values that the change brings and nobody has read on the new part, as a group or on any instance.</summary>
+    private static IEnumerable<ToMeasure> Brought(Change change, Snapshot with, BuildBook book) => change.Values
+        .Where(v => v.Value.Field.Measured.Length > 0 && v.Value.How != Values.How.Measured)
+        .Select(v => (Address: FieldCatalogue.Address(v.Key), v.Value))
+        .Where(v => with.Find(v.Address)?.Reading is null && !book.Measurements.Any(m => m.Address.WithGroups().Contains(v.Address) && m.Under?.Contains(change.Id) == true))
+        .Select(v => new ToMeasure(v.Address.Path, v.Value.Field, "new with the change and not measured yet"));
 }

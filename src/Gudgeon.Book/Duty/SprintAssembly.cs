@@ -11,7 +11,7 @@ public static class SprintAssembly
     /// <summary>The run; null when something needed is not known, and then the view's trace says what.</summary>
     public static SprintSpec? Build(View view, double finish)
     {
-        var duty = view.Duty();
+        var duty = view.Duty(whole: true);
         var engine = duty is null ? null : new SprintEngine(
             [.. duty.Points.Select(p => p.Speed)],
             [.. duty.Points.Select(p => p.Figures!.Torque)],

@@ -106,7 +106,7 @@ public sealed class BookFile
             }
 
             reading.Set("under", JsonPlace.Array(Book.On.Order(StringComparer.Ordinal).Select(JsonPlace.Of)));
-            List(root, "measurements").Items.Add(reading);
+            List(root, "measurements").Items.Add(reading.OnOneLine());
         });
     }
 
@@ -117,7 +117,7 @@ public sealed class BookFile
         var limit = JsonPlace.Object();
         limit.Set("value", JsonPlace.Of(text));
         limit.Set("reason", JsonPlace.Of(reason));
-        root.Child("limits").Set(name, limit);
+        root.Child("limits").Set(name, limit.OnOneLine());
     });
 
     private static (BuildBook Book, JsonPlace Root) Parse(string text, string name)
@@ -200,7 +200,12 @@ public sealed class BookFile
 
     private static JsonPlace Node(KnownValue value, string text, IEnumerable<KeyValuePair<string, string>> story)
     {
-        var scalar = JsonPlace.Of(value.Content is Table ? text : value.Content.ToString()!);
+        var scalar = value.Content switch
+        {
+            Table => JsonPlace.Of(text),
+            int count => JsonPlace.Raw(JsonValueKind.Number, count.ToString(System.Globalization.CultureInfo.InvariantCulture)),
+            _ => JsonPlace.Of(value.Content.ToString()!),
+        };
         var told = story.Where(s => s.Value.Length > 0).ToList();
         if (told.Count == 0)
         {
@@ -214,6 +219,6 @@ public sealed class BookFile
             node.Set(name, JsonPlace.Of(part));
         }
 
-        return node;
+        return node.OnOneLine();
     }
 }

@@ -25,6 +25,12 @@ public sealed class JsonPlace
     /// <summary>Items of an array.</summary>
     public List<JsonPlace> Items { get; } = [];
 
+    /// <summary>Line ends before the value or its name as it was written: 0 on the line of the one before, 1, or 2 with an empty line between.</summary>
+    public int Breaks { get; set; } = 1;
+
+    /// <summary>Whether the closing bracket was written on the line of the last part.</summary>
+    public bool ClosesOnLine { get; set; }
+
     /// <summary>Comments that stand before the value or its name.</summary>
     public List<string> Comments { get; } = [];
 
@@ -51,6 +57,18 @@ public sealed class JsonPlace
         return array;
     }
 
+    /// <summary>The value with all that is in it on one line.</summary>
+    public JsonPlace OnOneLine()
+    {
+        ClosesOnLine = true;
+        foreach (var part in Members.Select(m => m.Value).Concat(Items))
+        {
+            part.OnOneLine().Breaks = 0;
+        }
+
+        return this;
+    }
+
     /// <summary>Sets or adds a member, keeping its place and comments.</summary>
     public void Set(string name, JsonPlace value)
     {
@@ -62,6 +80,7 @@ public sealed class JsonPlace
         }
 
         value.Comments.InsertRange(0, Members[at].Value.Comments);
+        value.Breaks = Members[at].Value.Breaks;
         Members[at] = (name, value);
     }
 
@@ -85,9 +104,9 @@ public sealed class JsonPlace
         var reader = new Utf8JsonReader(bytes, new JsonReaderOptions { CommentHandling = JsonCommentHandling.Allow, AllowTrailingCommas = true, MaxDepth = 32 });
         try
         {
-            var comments = Next(ref reader);
+            var (comments, _) = Next(ref reader, bytes);
             var root = Value(ref reader, bytes, file, "", comments);
-            Next(ref reader);
+            Next(ref reader, bytes);
             return root;
         }
         catch (JsonException e)
@@ -105,60 +124,86 @@ public sealed class JsonPlace
             : end < 0 ? message : message[..end];
     }
 
-    /// <summary>Moves to the next token and returns the comments passed over.</summary>
-    private static List<string> Next(ref Utf8JsonReader reader)
+    /// <summary>Moves to the next token; returns the comments passed over, and the line ends before the first of them.</summary>
+    private static (List<string> Comments, int Breaks) Next(ref Utf8JsonReader reader, byte[] bytes)
     {
         var comments = new List<string>();
+        var breaks = 0;
         while (reader.Read())
         {
+            if (comments.Count == 0)
+            {
+                breaks = BreaksBefore(bytes, (int)reader.TokenStartIndex);
+            }
+
             if (reader.TokenType != JsonTokenType.Comment)
             {
-                return comments;
+                return (comments, breaks);
             }
 
             comments.Add(reader.GetComment().Trim());
         }
 
-        return comments;
+        return (comments, breaks);
     }
 
     private static JsonPlace Value(ref Utf8JsonReader reader, byte[] bytes, string file, string path, List<string> comments)
     {
-        var place = new JsonPlace
-        {
-            Kind = Kinds(reader.TokenType),
-            Line = LineAt(bytes, (int)reader.TokenStartIndex),
-            Text = reader.TokenType is JsonTokenType.String ? reader.GetString()! : reader.TokenType is JsonTokenType.Number ? Encoding.UTF8.GetString(reader.ValueSpan) : "",
-        };
+        var kind = Kinds(reader.TokenType);
+        var line = LineAt(bytes, (int)reader.TokenStartIndex);
+        var text = reader.TokenType is JsonTokenType.String ? reader.GetString()! : reader.TokenType is JsonTokenType.Number ? Encoding.UTF8.GetString(reader.ValueSpan) : "";
+        var parts = new List<(string? Name, JsonPlace Value)>();
+        var (closing, breaks) = kind is JsonValueKind.Object or JsonValueKind.Array ? Parts(ref reader, bytes, file, path, kind, parts) : ([], 0);
+        var place = new JsonPlace { Kind = kind, Line = line, Text = text, ClosesOnLine = breaks == 0 };
         place.Comments.AddRange(comments);
-        while (place.Kind is JsonValueKind.Object or JsonValueKind.Array)
+        place.Closing.AddRange(closing);
+        place.Members.AddRange(parts.Where(p => p.Name is not null).Select(p => (p.Name!, p.Value)));
+        place.Items.AddRange(parts.Where(p => p.Name is null).Select(p => p.Value));
+        return place;
+    }
+
+    /// <summary>Reads members or items up to the closing bracket; returns the comments and line ends before that.</summary>
+    private static (List<string> Closing, int Breaks) Parts(ref Utf8JsonReader reader, byte[] bytes, string file, string path, JsonValueKind kind, List<(string? Name, JsonPlace Value)> parts)
+    {
+        while (true)
         {
-            var before = Next(ref reader);
+            var (comments, breaks) = Next(ref reader, bytes);
             if (reader.TokenType is JsonTokenType.EndObject or JsonTokenType.EndArray)
             {
-                place.Closing.AddRange(before);
-                break;
+                return (comments, breaks);
             }
 
-            if (place.Kind == JsonValueKind.Array)
+            var name = kind == JsonValueKind.Object ? reader.GetString()! : null;
+            var inner = name is null ? $"{path}[{parts.Count}]" : path.Length == 0 ? name : name.StartsWith('[') ? path + name : $"{path}.{name}";
+            if (name is not null)
             {
-                place.Items.Add(Value(ref reader, bytes, file, $"{path}[{place.Items.Count}]", before));
-                continue;
+                Once(parts, name, inner, file, LineAt(bytes, (int)reader.TokenStartIndex));
+                comments.AddRange(Next(ref reader, bytes).Comments);
             }
 
-            var name = reader.GetString()!;
-            var line = LineAt(bytes, (int)reader.TokenStartIndex);
-            var inner = path.Length == 0 ? name : name.StartsWith('[') ? path + name : $"{path}.{name}";
-            if (place[name] is { } first)
-            {
-                throw new BadInputException($"{file}, line {line}, {inner}: given twice, first on line {first.Line}");
-            }
+            var value = Value(ref reader, bytes, file, inner, comments);
+            value.Breaks = breaks;
+            parts.Add((name, value));
+        }
+    }
 
-            before.AddRange(Next(ref reader));
-            place.Members.Add((name, Value(ref reader, bytes, file, inner, before)));
+    private static void Once(List<(string? Name, JsonPlace Value)> parts, string name, string path, string file, int line)
+    {
+        if (parts.Find(p => p.Name == name).Value is { } first)
+        {
+            throw new BadInputException($"{file}, line {line}, {path}: given twice, first on line {first.Line}");
+        }
+    }
+
+    private static int BreaksBefore(byte[] bytes, int at)
+    {
+        var ends = 0;
+        for (var i = at - 1; i >= 0 && bytes[i] is (byte)' ' or (byte)'\t' or (byte)'\r' or (byte)'\n' or (byte)','; i--)
+        {
+            ends += bytes[i] == (byte)'\n' ? 1 : 0;
         }
 
-        return place;
+        return Math.Min(ends, 2);
     }
 
     private static JsonValueKind Kinds(JsonTokenType token) => token switch

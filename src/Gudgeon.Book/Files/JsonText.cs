@@ -4,7 +4,7 @@ using System.Text.Json;
 
 namespace Gudgeon.Book.Files;
 
-/// <summary>Writes JSON for people: two spaces, rows of numbers on one line, comments kept.</summary>
+/// <summary>Writes JSON for people: two spaces, what was on one line stays on it, empty lines and comments are kept.</summary>
 public static class JsonText
 {
     private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -23,13 +23,10 @@ public static class JsonText
         switch (place.Kind)
         {
             case JsonValueKind.Object:
-                Block(text, place, '{', '}', place.Members.Select(m => ((string?)m.Name, m.Value)), indent);
-                break;
-            case JsonValueKind.Array when place.Items.TrueForAll(IsScalar):
-                text.Append('[').AppendJoin(", ", place.Items.Select(Scalar)).Append(']');
+                Block(text, place, "{", "}", [.. place.Members.Select(m => ((string?)m.Name, m.Value))], indent);
                 break;
             case JsonValueKind.Array:
-                Block(text, place, '[', ']', place.Items.Select(i => ((string?)null, i)), indent);
+                Block(text, place, "[", "]", [.. place.Items.Select(i => ((string?)null, i))], indent);
                 break;
             default:
                 text.Append(Scalar(place));
@@ -37,17 +34,16 @@ public static class JsonText
         }
     }
 
-    private static void Block(StringBuilder text, JsonPlace place, char open, char close, IEnumerable<(string? Name, JsonPlace Value)> parts, string indent)
+    private static void Block(StringBuilder text, JsonPlace place, string open, string close, List<(string? Name, JsonPlace Value)> parts, string indent)
     {
         var inner = indent + "  ";
+        var pad = open == "{" ? " " : "";
         text.Append(open);
-        var first = true;
-        foreach (var (name, value) in parts)
+        for (var i = 0; i < parts.Count; i++)
         {
-            text.Append(first ? "\n" : ",\n");
-            first = false;
-            Comments(text, value.Comments, inner);
-            text.Append(inner);
+            var (name, value) = parts[i];
+            text.Append(i > 0 ? "," : "");
+            Lead(text, value, i == 0 ? pad : " ", inner);
             if (name is not null)
             {
                 text.Append(Quoted(name)).Append(": ");
@@ -56,14 +52,32 @@ public static class JsonText
             Value(text, value, inner);
         }
 
-        if (!first)
+        if (place.Closing.Count > 0 || (parts.Count > 0 && !place.ClosesOnLine))
         {
             text.Append('\n');
             Comments(text, place.Closing, inner);
             text.Append(indent);
         }
+        else if (parts.Count > 0)
+        {
+            text.Append(pad);
+        }
 
         text.Append(close);
+    }
+
+    /// <summary>What stands between a part and the one before: a space, or line ends, comments and the indent.</summary>
+    private static void Lead(StringBuilder text, JsonPlace value, string space, string indent)
+    {
+        if (value.Breaks == 0 && value.Comments.Count == 0)
+        {
+            text.Append(space);
+            return;
+        }
+
+        text.Append('\n', Math.Max(value.Breaks, 1));
+        Comments(text, value.Comments, indent);
+        text.Append(indent);
     }
 
     private static void Comments(StringBuilder text, List<string> comments, string indent)
@@ -73,8 +87,6 @@ public static class JsonText
             text.Append(indent).Append("// ").Append(line.Trim()).Append('\n');
         }
     }
-
-    private static bool IsScalar(JsonPlace place) => place.Kind is not (JsonValueKind.Object or JsonValueKind.Array) && place.Comments.Count == 0;
 
     private static string Scalar(JsonPlace place) => place.Kind switch
     {

@@ -114,7 +114,8 @@ public sealed class View
     public void Unknown(string what) => Trace.AddUnknown(what);
 
     /// <summary>What the engine does to its parts; null, and what it lacks noted as missing, when it could not be run.</summary>
-    public EngineDuty? Duty()
+    /// <param name="whole">Whether every speed is wanted: a run with slightly nudged values, which has few, then gives way to the run without.</param>
+    public EngineDuty? Duty(bool whole = false)
     {
         if (_desk is null)
         {
@@ -122,7 +123,7 @@ public sealed class View
             return null;
         }
 
-        var (duty, trace) = _desk.Get(this);
+        var (duty, trace) = _desk.Get(whole && Slightly ? new View(_snapshot) : this);
         Trace.AddDuty(trace);
         return duty;
     }

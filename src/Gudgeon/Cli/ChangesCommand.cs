@@ -36,9 +36,12 @@ internal sealed class ChangesCommand : Command<ChangesCommand.Settings>
     internal static void Print(Consequences c, bool imperial)
     {
         Out.Line($"{c.Change.Id}: {c.Change.Title}");
-        foreach (var move in c.Moves)
+        // Valves and cylinders that fare alike stand on one line, by the one with the least reserve.
+        foreach (var alike in c.Moves.GroupBy(m => (m.Check.Id, Before: m.Before?.Verdict, After: m.After?.Verdict, Arrow: Arrow(m))))
         {
-            Out.Line($"  {Arrow(move)} {move.Id,-28} {Side(move.Before, imperial)} -> {Side(move.After, imperial)}{(move.Turned ? "  TURNED" : "")}");
+            var move = alike.MinBy(m => m.After?.Reserve ?? double.MaxValue)!;
+            var others = alike.Count() > 1 ? $" ({alike.Count() - 1} more like it)" : "";
+            Out.Line($"  {alike.Key.Arrow} {move.Id + others,-42} {Side(move.Before, imperial)} -> {Side(move.After, imperial)}{(move.Turned ? "  TURNED" : "")}");
         }
 
         Out.Line($"  {c.Still} findings did not move");
@@ -48,6 +51,7 @@ internal sealed class ChangesCommand : Command<ChangesCommand.Settings>
             Out.Line($"    {m.Path,-32} {m.Reason}{(m.Field.Measured.Length > 0 ? $"; {m.Field.Measured}" : "")}");
         }
 
+        Out.LineIf(c.RestsOn.Count > 0, $"  rests also on earlier readings of: {Wanted.Words(c.RestsOn)}");
         Out.Line();
     }
 
@@ -66,6 +70,7 @@ internal sealed class ChangesCommand : Command<ChangesCommand.Settings>
         title = c.Change.Title,
         moves = c.Moves.Select(m => new { id = m.Id, turned = m.Turned, shift = double.IsNaN(m.Shift) ? (double?)null : m.Shift, before = m.Before is null ? null : FindingJson.Of(m.Before), after = m.After is null ? null : FindingJson.Of(m.After) }),
         still = c.Still,
+        restsOn = c.RestsOn,
         measure = c.Measure.Select(m => new { path = m.Path, reason = m.Reason, how = m.Field.Measured }),
     };
 }

@@ -21,6 +21,10 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
         [Description("List every check with its source; opens no book.")]
         public bool List { get; init; }
 
+        [CommandOption("--all")]
+        [Description("Show every instance; those that hold alike are otherwise told by the one with the least reserve.")]
+        public bool All { get; init; }
+
         [CommandOption("--family <FAMILY>")]
         [Description("Only the checks of this family.")]
         public string? Family { get; init; }
@@ -56,7 +60,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
         }
         else
         {
-            List(findings, draws, settings.Imperial);
+            List(findings, draws, settings.All, settings.Imperial);
         }
 
         return findings.Any(f => f.Verdict == Verdict.FallsShort) ? FallsShort
@@ -104,20 +108,23 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
             : $"there is no finding '{id}'; there are {string.Join(", ", all.Select(f => f.Id))}");
     }
 
-    private static void List(IReadOnlyList<Finding> findings, Dictionary<string, MonteCarloResult?> draws, bool imperial)
+    private static void List(IReadOnlyList<Finding> findings, Dictionary<string, MonteCarloResult?> draws, bool all, bool imperial)
     {
         foreach (var family in findings.GroupBy(f => f.Check.Family))
         {
             Out.Line(family.Key);
-            foreach (var f in family)
+            foreach (var alike in family.GroupBy(f => (f.Check.Id, Fold: f.Verdict == Verdict.Holds && !all && !draws.ContainsKey(f.Id) ? "" : f.Index)))
             {
-                Out.Line($"  {Mark(f.Verdict)} {f.Id,-28} {f.Verdict.Words(),-18} {Figure(f, imperial)}");
+                var f = alike.MinBy(one => one.Reserve)!;
+                var others = alike.Count() > 1 ? $" and {alike.Count() - 1} more" : "";
+                Out.Line($"  {Mark(f.Verdict)} {f.Id + others,-40} {f.Verdict.Words(),-18} {Figure(f, imperial)}");
                 Out.LineIf(f.Advice.Length > 0, $"      {f.Advice}");
                 Out.LineIf(draws.GetValueOrDefault(f.Id) is not null, $"      by draws: {Drawn(draws.GetValueOrDefault(f.Id))}");
-                foreach (var question in f.Questions)
-                {
-                    Out.Line($"      ? {question}");
-                }
+            }
+
+            foreach (var question in family.SelectMany(f => f.Questions).Distinct(StringComparer.Ordinal))
+            {
+                Out.Line($"      ? {question}");
             }
         }
 

@@ -1,5 +1,7 @@
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
 using Gudgeon.Calc.Boost;
 using Gudgeon.Calc.Catalogue;
 
@@ -46,8 +48,16 @@ public sealed class SurgeMarginCheck : BlowerCheck
 
     public override Judgement Examine(View view, string index)
     {
-        var least = view.Duty()?.Figures.Where(p => p.Figures.Blower?.SurgeMargin is not null).Select(p => (Margin: p.Figures.Blower!.SurgeMargin!.Value, p.Speed)).DefaultIfEmpty((double.NaN, double.NaN)).MinBy(p => p.Item1) ?? (double.NaN, double.NaN);
+        var duty = view.Duty();
+        var least = duty?.Figures.Where(p => p.Figures.Blower?.SurgeMargin is not null).Select(p => (Margin: p.Figures.Blower!.SurgeMargin!.Value, p.Speed)).DefaultIfEmpty((double.NaN, double.NaN)).MinBy(p => p.Item1) ?? (double.NaN, double.NaN);
         var limit = 1 + view.Limit("surge-margin.min", Dimension.Number, "%", 0.10);
-        return Judgement.AtLeast("one plus the surge margin", 1 + least.Item1, limit, Dimension.Number, "", "common practice, no source") with { Remark = Motion.PeakPressureCheck.At(least.Item2) };
+        return Judgement.AtLeast("one plus the surge margin", 1 + least.Item1, limit, Dimension.Number, "", "common practice, no source") with { Remark = Motion.PeakPressureCheck.At(least.Item2) + Pulsing(duty) };
+    }
+
+    /// <summary>The margin is that of the mean flow; the flow of few cylinders pulses past surge and back.</summary>
+    private static string Pulsing(EngineDuty? duty)
+    {
+        var (share, speed) = duty?.Most(f => f.Blower?.BeyondSurge ?? 0) ?? (0, 0);
+        return share > 0.1 ? $" (the pulsing flow lies beyond surge for {Figures.Number(100 * share, 2)} % of the cycle {Motion.PeakPressureCheck.At(speed)})" : "";
     }
 }

@@ -12,27 +12,21 @@ public sealed class ValveFloatCheck : SpringCheck
 
     public override string Title => "Valve float speed";
 
-    public override string Source => "equilibrium of spring and inertia force over the polynomial lobe of the same lift and duration; a springy train floats some 5 to 15 % earlier, so 1.1 times the rev limit is wanted: common practice, no source";
+    public override string Source => "equilibrium of spring and inertia force at the nose of the measured lift curve, or over the polynomial lobe of the same lift and duration; a springy train floats some 5 to 15 % earlier, so 1.1 times the rev limit is wanted: common practice, no source";
 
     public override Judgement Examine(View view, string index)
     {
         var mass = view.Work(ValveForces.EffectiveMass, view.Amount(Valve.Mass, index), view.Amount(Valve.MovingMass, index), view.Amount(Spring.Mass, index), 0.0);
         var loads = FittedSpring.Loads(view, index);
-        var floats = view.Work(ValveFloat.Speed, mass, loads.SeatLoad, FittedSpring.Tested(view, index).Rate, view.Amount(Valve.Lift, index), Duration(view, index) / 2);
+        var floats = view.TableIf(Valve.LiftTable, index) is { } table
+            ? view.Work(ValveFloat.SpeedFromNose, loads.OpenLoad, mass, LiftNose.Curvature(table["angle"], table["lift"]))
+            : view.Work(ValveFloat.Speed, mass, loads.SeatLoad, FittedSpring.Tested(view, index).Rate, view.Amount(Valve.Lift, index), Duration(view, index) / 2).CrankSpeed;
         var wanted = view.Limit("valve-float.factor", Dimension.Number, "", 1.1) * view.Amount(Engine.RevLimit);
-        return Judgement.AtLeast("float speed at the crank", floats.CrankSpeed, wanted, Dimension.RotationalSpeed, "rpm", "1.1 times engine.revLimit");
+        return Judgement.AtLeast("float speed at the crank", floats, wanted, Dimension.RotationalSpeed, "rpm", "1.1 times engine.revLimit");
     }
 
     /// <summary>Crank angle over which the valve is open, rad.</summary>
-    private static double Duration(View view, string index)
-    {
-        if (view.TableIf(Valve.LiftTable, index) is { } table)
-        {
-            return table["angle"][^1] - table["angle"][0];
-        }
-
-        return Math.PI + view.Amount(Valve.Opens, index) + view.Amount(Valve.Closes, index);
-    }
+    private static double Duration(View view, string index) => Math.PI + view.Amount(Valve.Opens, index) + view.Amount(Valve.Closes, index);
 }
 
 /// <summary>Pressure that pushes the shut valve open, against what the seat load holds.</summary>
