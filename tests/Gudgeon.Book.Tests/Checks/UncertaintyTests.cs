@@ -5,6 +5,7 @@ using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Catalogue;
+using Check = Gudgeon.Book.Checks.Check;
 
 namespace Gudgeon.Book.Tests.Checks;
 
