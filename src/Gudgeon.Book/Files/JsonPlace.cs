@@ -81,6 +81,11 @@ public sealed class JsonPlace
     /// <exception cref="BadInputException">Not JSON; the sentence says the line and why.</exception>
     public static JsonPlace Parse(string text, string file)
     {
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            throw new BadInputException($"{file}: the file is empty; wanted a book (gudgeon new begins one)");
+        }
+
         var bytes = Encoding.UTF8.GetBytes(text);
         var reader = new Utf8JsonReader(bytes, new JsonReaderOptions { CommentHandling = JsonCommentHandling.Allow, AllowTrailingCommas = true, MaxDepth = 32 });
         try
@@ -102,7 +107,7 @@ public sealed class JsonPlace
         var end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
         return message.Contains("depth to be zero", StringComparison.Ordinal)
             ? "the file ends in the middle; a bracket was never closed"
-            : end < 0 ? message : message[..end];
+            : "this is no JSON: " + (end < 0 ? message : message[..end]);
     }
 
     /// <summary>Moves to the next token and returns the comments passed over.</summary>
