@@ -12,8 +12,8 @@ namespace Gudgeon.Book.Tests;
 internal static class Engines
 {
     private const double Rpm = Math.PI / 30;
-    private static readonly Lazy<Ladder> BlownLadder = new(() => GivesFirst.Climb(Blown.Now(), BlownDesk));
-    private static readonly Lazy<Ladder> BareLadder = new(() => GivesFirst.Climb(Bare.Now(), BareDesk));
+    private static readonly Lazy<Ladder> BlownLadder = new(ClimbBlown);
+    private static readonly Lazy<Ladder> BareLadder = new(ClimbBare);
 
     public static BuildBook Bare { get; } = Books.Of(
         ("engine.cylinders", "1"),
@@ -117,6 +117,10 @@ internal static class Engines
 
     /// <summary>The finding of a check on the blown engine, without its uncertainty.</summary>
     public static Finding OnBlown(string check, string index = "") => new Appraiser(BlownDesk) { WithUncertainty = false }.Appraise(CheckCatalogue.Find(check), index, Blown.Now());
+
+    private static Ladder ClimbBlown() => GivesFirst.Climb(Blown.Now(), BlownDesk);
+
+    private static Ladder ClimbBare() => GivesFirst.Climb(Bare.Now(), BareDesk);
 
     private static EngineDuty Duty(BuildBook book, DutyDesk desk)
     {

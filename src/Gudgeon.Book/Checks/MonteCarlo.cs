@@ -20,14 +20,17 @@ public sealed record MonteCarloResult(int Draws, double Mean, double Deviation, 
 /// </summary>
 public static class MonteCarlo
 {
+    /// <summary>Fewest draws from which a spread can be read.</summary>
+    public const int Fewest = 100;
+
     private const int Seed = 20250101;
 
     /// <summary>Draws; null when the finding is not known yet or nothing that it read is uncertain.</summary>
     public static MonteCarloResult? Run(Appraiser appraiser, Finding finding, Snapshot snapshot, int draws)
     {
-        if (draws < 100)
+        if (draws < Fewest)
         {
-            throw new Values.BadInputException($"--monte-carlo: given {draws}, wanted at least 100 draws");
+            throw new Values.BadInputException($"given {draws} draws, wanted at least {Fewest}");
         }
 
         if (finding.Judgement is null || finding.Contributions.Count == 0)

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Gudgeon.Book.Build;
+using Gudgeon.Book.Checks;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Values;
 
@@ -112,13 +113,15 @@ public sealed class BookFile
 
     /// <summary>Sets a limit of the user's own, with a reason.</summary>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
-    public BookFile Limit(string name, string text, string reason) => Edit(root =>
-    {
-        var limit = JsonPlace.Object();
-        limit.Set("value", JsonPlace.Of(text));
-        limit.Set("reason", JsonPlace.Of(reason));
-        root.Child("limits").Set(name, limit.OnOneLine());
-    });
+    public BookFile Limit(string name, string text, string reason) => Edit(
+        root =>
+        {
+            var limit = JsonPlace.Object();
+            limit.Set("value", JsonPlace.Of(text));
+            limit.Set("reason", JsonPlace.Of(reason));
+            root.Child("limits").Set(name, limit.OnOneLine());
+        },
+        book => LimitRules.Verify(book, name));
 
     private static (BuildBook Book, JsonPlace Root) Parse(string text, string name)
     {
@@ -137,7 +140,7 @@ public sealed class BookFile
     }
 
     /// <summary>Reads the file afresh under a lock, edits its tree, verifies the whole and replaces the file.</summary>
-    private BookFile Edit(Action<JsonPlace> edit)
+    private BookFile Edit(Action<JsonPlace> edit, Action<BuildBook>? verify = null)
     {
         using var gate = Gate();
         var name = Path.GetFileName(_path);
@@ -145,6 +148,7 @@ public sealed class BookFile
         edit(root);
         var text = JsonText.Write(root);
         var (book, _) = Parse(text, name);
+        verify?.Invoke(book);
         AtomicFile.Write(_path, text);
         return new BookFile(_path, book);
     }

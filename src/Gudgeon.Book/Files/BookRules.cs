@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
@@ -20,6 +21,7 @@ public static class BookRules
         }
 
         VerifyFiring(book.Now());
+        VerifyCylinders(book);
     }
 
     private static void Verify(string path, KnownValue value)
@@ -78,6 +80,37 @@ public static class BookRules
         {
             FiringOrder.Angles(cylinders, Word(Engine.FiringOrder), Word(Engine.FiringIntervals));
         }
+    }
+
+    /// <summary>A value of a cylinder that the engine has not would never be read.</summary>
+    private static void VerifyCylinders(BuildBook book)
+    {
+        if (book.Now().Find(new FieldAddress(Engine.Cylinders, ""))?.Value.Content is not int cylinders)
+        {
+            return;
+        }
+
+        var addresses = book.Baseline.Keys.Concat(book.Changes.SelectMany(c => c.Values.Keys)).Select(FieldCatalogue.Address).Concat(book.Measurements.Select(m => m.Address));
+        foreach (var address in addresses)
+        {
+            if (Numbered(address) > cylinders)
+            {
+                throw new BadInputException($"{address.Path}: the engine has {cylinders} {(cylinders == 1 ? "cylinder" : "cylinders")} (engine.cylinders)");
+            }
+        }
+    }
+
+    /// <summary>The cylinder that an address is about; 0 for a group.</summary>
+    private static int Numbered(FieldAddress address)
+    {
+        var parts = address.Index.Split('.');
+        var number = address.Field.Subject.Indexing switch
+        {
+            Indexing.Cylinder => parts[0],
+            Indexing.Valve when parts.Length > 1 => parts[1],
+            _ => "",
+        };
+        return number.Length == 0 ? 0 : int.Parse(number, CultureInfo.InvariantCulture);
     }
 
     private static void Rising(string path, string column, double[] values)

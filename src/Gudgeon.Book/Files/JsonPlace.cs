@@ -100,6 +100,11 @@ public sealed class JsonPlace
     /// <exception cref="BadInputException">Not JSON; the sentence says the line and why.</exception>
     public static JsonPlace Parse(string text, string file)
     {
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            throw new BadInputException($"{file}: the file is empty; wanted a book (gudgeon new begins one)");
+        }
+
         var bytes = Encoding.UTF8.GetBytes(text);
         var reader = new Utf8JsonReader(bytes, new JsonReaderOptions { CommentHandling = JsonCommentHandling.Allow, AllowTrailingCommas = true, MaxDepth = 32 });
         try
@@ -121,7 +126,7 @@ public sealed class JsonPlace
         var end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
         return message.Contains("depth to be zero", StringComparison.Ordinal)
             ? "the file ends in the middle; a bracket was never closed"
-            : end < 0 ? message : message[..end];
+            : "this is no JSON: " + (end < 0 ? message : message[..end]);
     }
 
     /// <summary>Moves to the next token; returns the comments passed over, and the line ends before the first of them.</summary>

@@ -53,12 +53,22 @@ public static class Expression
             }
 
             var token = expression[at..end];
-            written.Append(values.GetValueOrDefault(token, token));
+            var value = values.GetValueOrDefault(token, token);
+            if (char.IsAsciiDigit(value[0]) && EndsInFactor(written))
+            {
+                written.Append("× ");
+            }
+
+            written.Append(value);
             at = end;
         }
 
         return written.ToString();
     }
+
+    /// <summary>Whether a bare number put here would be read as one with the number before it: "4 6" for 4 C.</summary>
+    private static bool EndsInFactor(StringBuilder written) =>
+        written.Length > 1 && written[^1] == ' ' && (char.IsAsciiDigit(written[^2]) || written[^2] == ')');
 
     private static bool IsSymbol(char c, bool first) =>
         char.IsLetter(c) || c == '_' || (!first && (char.IsLetterOrDigit(c) || c is '\'' || char.GetUnicodeCategory(c) == System.Globalization.UnicodeCategory.OtherNumber));

@@ -43,6 +43,9 @@ public sealed class Trace
     /// <summary>Fields that only the engine run read.</summary>
     public IEnumerable<Read> ThroughDuty => _reads.Values.Where(r => _throughDuty.Contains(r.Address.Path));
 
+    /// <summary>Names of the limits asked for.</summary>
+    public IReadOnlyCollection<string> Limits => _limits.Keys;
+
     /// <summary>Formulas worked, in order.</summary>
     public IReadOnlyList<Step> Steps => _steps;
 

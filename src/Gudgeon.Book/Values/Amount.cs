@@ -74,6 +74,11 @@ public sealed record Amount(double Si, Unit Unit, double Uncertainty = 0, int De
             throw new BadInputException($"{name}: given '{text}' without a unit, wanted {Wanted(dimension, usual)}");
         }
 
+        if (symbol.StartsWith(',') && symbol.Length > 1 && char.IsAsciiDigit(symbol[1]))
+        {
+            throw new BadInputException($"{name}: given '{text}' with a decimal comma, wanted a point: {Wanted(dimension, usual)}");
+        }
+
         var others = Units.DimensionsOf(symbol).Where(d => d != Dimension.TemperatureDifference).Select(d => d.Noun()).ToList();
         throw new BadInputException(others.Count == 0
             ? $"{name}: given '{text}', and '{symbol}' is not a unit known here; wanted {Wanted(dimension, usual)}"

@@ -86,7 +86,7 @@ public static class App
     {
         switch (e)
         {
-            case CommandParseException when args.Count > 0 && !verbs.Contains(args[0]) && args[0][0] != '-':
+            case CommandParseException when args.Count > 0 && !verbs.Contains(args[0]) && !args[0].StartsWith('-'):
                 return Refuse($"there is no verb '{args[0]}'; the nearest is '{Nearest.To(args[0], verbs)}' (gudgeon --help lists them all)");
             case BadInputException or CommandAppException or IOException or UnauthorizedAccessException:
                 return Refuse(e.Message);

@@ -45,18 +45,19 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
             return ListChecks(settings.Json);
         }
 
+        int? number = settings.MonteCarlo is { } text ? Draws(text) : null;
         var snapshot = settings.Open().Book.Now();
         var desk = Books.Desk(cancellationToken);
         var appraiser = new Appraiser(desk);
         var findings = Wanted(settings, appraiser, snapshot);
-        var draws = settings.MonteCarlo is { } number ? findings.ToDictionary(f => f.Id, f => MonteCarlo.Run(appraiser, f, snapshot, Draws(number)), StringComparer.Ordinal) : [];
+        var draws = number is { } n ? findings.ToDictionary(f => f.Id, f => MonteCarlo.Run(appraiser, f, snapshot, n), StringComparer.Ordinal) : [];
         if (settings.Json)
         {
             Out.Json(findings.Select(f => FindingJson.Of(f, draws.GetValueOrDefault(f.Id))));
         }
         else if (settings.Explain is not null)
         {
-            findings.ToList().ForEach(f => Explain(f, draws.GetValueOrDefault(f.Id), settings.Imperial));
+            findings.ToList().ForEach(f => Explain(f, snapshot, draws.GetValueOrDefault(f.Id), settings.Imperial));
         }
         else
         {
@@ -88,9 +89,9 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
         return 0;
     }
 
-    private static int Draws(string number) => int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var draws)
+    private static int Draws(string number) => int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var draws) && draws >= MonteCarlo.Fewest
         ? draws
-        : throw new BadInputException($"--monte-carlo: given '{number}', wanted a whole number of draws, such as 2000");
+        : throw new BadInputException($"--monte-carlo: given '{number}', wanted a whole number of draws, at least {MonteCarlo.Fewest}");
 
     private static IReadOnlyList<Finding> Wanted(Settings settings, Appraiser appraiser, Snapshot snapshot)
     {
@@ -133,11 +134,16 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
         Out.Line("Advice to a competent person: the makers' data, local rules and the scrutineers have the last word.");
     }
 
-    private static void Explain(Finding f, MonteCarloResult? drawn, bool imperial)
+    private static void Explain(Finding f, Snapshot snapshot, MonteCarloResult? drawn, bool imperial)
     {
         Out.Line($"{f.Check.Title} [{f.Id}]: {f.Verdict.Words()}");
         Out.Line($"  {Figure(f, imperial)}");
         Out.LineIf(f.Judgement is not null, $"  limit from: {f.Judgement?.LimitSource}");
+        foreach (var name in f.Trace.Limits.Where(snapshot.Limits.ContainsKey))
+        {
+            Out.Line($"  limit of one's own: {name} is {snapshot.Limits[name].Text}, because {snapshot.Limits[name].Reason}");
+        }
+
         Out.LineIf(f.Advice.Length > 0, $"  {f.Advice}");
         foreach (var step in f.Trace.Steps)
         {

@@ -62,10 +62,10 @@ public class FieldTests
     [Fact]
     public void An_address_prints_as_it_is_read()
     {
-        var cylinder = Gen.Select(Gen.OneOfConst("bore", "deckHeight"), Number, (f, n) => $"cylinder[{n}].{f}");
-        var valve = Gen.Select(Gen.OneOfConst("inlet", "exhaust"), Number.Array[0, 2], (side, n) => $"valve[{string.Join('.', n.Prepend(side))}].lift");
+        var cylinder = Gen.Select(Gen.OneOf("bore", "deckHeight"), Number, (f, n) => $"cylinder[{n}].{f}");
+        var valve = Gen.Select(Gen.OneOf("inlet", "exhaust"), Number.Array[0, 2], (side, n) => $"valve[{string.Join('.', n.Prepend(side))}].lift");
         var joint = Name.Array[1, 3].Select(n => $"joint[{string.Join('.', n)}].torque");
-        Gen.OneOf(cylinder, valve, joint, Gen.OneOfConst([.. FieldCatalogue.All.Select(f => f.Path)])).Sample(path => FieldCatalogue.Address(path).Path == path);
+        Gen.OneOf(cylinder, valve, joint, Gen.OneOf(FieldCatalogue.All.Select(f => f.Path).ToArray())).Sample(path => FieldCatalogue.Address(path).Path == path);
     }
 
     [Fact]
