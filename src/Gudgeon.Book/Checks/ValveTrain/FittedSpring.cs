@@ -16,9 +16,14 @@ internal static class FittedSpring
             return view.Work(SpringLoad.FromTwoHeights, heights[0], loads[0], heights[^1], loads[^1]);
         }
 
+        return new TestedSpring(RateOfWire(view, index), view.Amount(Spring.FreeLength, index));
+    }
+
+    /// <summary>Rate that wire, coil diameter and active coils give, N/m.</summary>
+    public static double RateOfWire(View view, string index)
+    {
         var wire = view.Amount(Spring.Wire, index);
-        var rate = view.Work(HelicalSpring.Rate, wire, view.Amount(Spring.OutsideDiameter, index) - wire, view.Amount(Spring.ActiveCoils, index), view.AmountOr(Spring.ShearModulus, 79.3e9, index));
-        return new TestedSpring(rate, view.Amount(Spring.FreeLength, index));
+        return view.Work(HelicalSpring.Rate, wire, view.Amount(Spring.OutsideDiameter, index) - wire, view.Amount(Spring.ActiveCoils, index), view.AmountOr(Spring.ShearModulus, 79.3e9, index));
     }
 
     /// <summary>Seat load, load at full lift and coil-bind margin, spacer counted.</summary>
