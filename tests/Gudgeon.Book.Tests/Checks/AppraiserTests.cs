@@ -140,6 +140,15 @@ public class AppraiserTests
         Assert.NotEqual(Verdict.NotKnownYet, appraiser.Appraise(check, "", Engines.Bare.Now()).Verdict);
     }
 
+    // Written into the book by hand; through the program it is refused.
+    [Fact]
+    public void A_limit_that_cannot_be_read_spoils_its_own_finding_and_no_other()
+    {
+        var book = Twin.Limited("squish.min", "95 N·m");
+        Assert.Equal(["limit squish.min: given '95 N·m', which is a torque; wanted a length such as '12.3 mm'"], Appraisal.Of(book, "squish", "1").Missing);
+        Assert.Equal(Verdict.Holds, Appraisal.Of(book, "compression-ratio", "1").Verdict);
+    }
+
     [Fact]
     public void A_value_outside_what_is_usual_is_asked_about() =>
         Assert.Equal(["Head gasket, crushed of 20 mm is outside what is usual (0.1 mm to 3 mm): is it right?"], Appraisal.Of(Twin.Set(("cylinder.gasketThickness", "20 mm")), "squish", "1").Questions);

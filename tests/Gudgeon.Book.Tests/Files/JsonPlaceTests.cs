@@ -83,7 +83,6 @@ public class JsonPlaceTests
         Assert.Equal(sentence, Assert.Throws<BadInputException>(() => JsonPlace.Parse(text, "heron.json")).Message);
 
     [Theory]
-    [InlineData("", 1)]
     [InlineData("{\n \"a\": \"never clo", 2)]
     [InlineData("{\n \"a\": 01 }", 2)]
     [InlineData("{\n \"a\": NaN }", 2)]
@@ -103,6 +102,12 @@ public class JsonPlaceTests
         Assert.StartsWith($"heron.json, line {line}: ", e.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("BytePosition", e.Message, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData(" \n")]
+    public void An_empty_file_is_said_to_be_empty(string text) =>
+        Assert.StartsWith("heron.json: the file is empty", Assert.Throws<BadInputException>(() => JsonPlace.Parse(text, "heron.json")).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Brackets_without_end_are_refused() =>
