@@ -1,6 +1,7 @@
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
 
 namespace Gudgeon.Book.Checks;
@@ -53,7 +54,7 @@ public sealed class Appraiser(DutyDesk desk)
         {
             return check.Examine(new View(snapshot, desk, nudged, slightly), index);
         }
-        catch (Exception e) when (e is FormulaDomainException or OutOfRangeException)
+        catch (Exception e) when (e is FormulaDomainException or OutOfRangeException or BadInputException)
         {
             return null;
         }
@@ -80,7 +81,7 @@ public sealed class Appraiser(DutyDesk desk)
         {
             judgement = check.Examine(view, index);
         }
-        catch (Exception e) when (e is FormulaDomainException or OutOfRangeException)
+        catch (Exception e) when (e is FormulaDomainException or OutOfRangeException or BadInputException)
         {
             // With something missing the formula was handed nothing to work on; otherwise the sentence is the finding.
             if (!view.Trace.Missing.Any())

@@ -3,6 +3,7 @@ using Gudgeon.Book.Build;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
 using Gudgeon.Simulation.Engine;
 
 namespace Gudgeon.Book.Duty;
@@ -80,9 +81,11 @@ public sealed class DutyDesk
             var speeds = only ?? RunSpeeds(view);
             return EngineAssembly.Build(view) is { } spec && speeds.Count > 0 ? RunAt(view, spec, speeds, near) : null;
         }
-        catch (EngineSpecException e)
+        catch (Exception e) when (e is EngineSpecException or BadInputException or FormulaDomainException or OutOfRangeException)
         {
-            throw new BadInputException(e.Message);
+            // Noted here, where everything that was read is on the trace, so that putting it right is noticed.
+            view.Unknown(e is OutOfRangeException range ? Rows.FormulaCall.Sentence(range) : e.Message);
+            return null;
         }
     }
 

@@ -14,8 +14,8 @@ public static class FiringOrder
     /// <exception cref="BadInputException">Not every cylinder once, or intervals that do not add up to 720.</exception>
     public static double[] Angles(int cylinders, string order, string intervals)
     {
-        var fires = order.Length == 0 ? [.. Enumerable.Range(1, cylinders)] : Numbers(Engine.FiringOrder, order).ConvertAll(n => (int)n);
-        if (!fires.Order().SequenceEqual(Enumerable.Range(1, cylinders)))
+        var fires = order.Length == 0 ? [.. Enumerable.Range(1, cylinders).Select(n => (double)n)] : Numbers(Engine.FiringOrder, order);
+        if (!fires.Order().SequenceEqual(Enumerable.Range(1, cylinders).Select(n => (double)n)))
         {
             throw new BadInputException($"{Engine.FiringOrder.Path}: given '{order}', which is no firing order of {cylinders} cylinders; wanted every number from 1 to {cylinders} once, such as {string.Join('-', Enumerable.Range(1, cylinders))}");
         }
@@ -30,7 +30,7 @@ public static class FiringOrder
         var at = 0.0;
         for (var i = 0; i < cylinders; i++)
         {
-            angles[fires[i] - 1] = at;
+            angles[(int)fires[i] - 1] = at;
             at += gaps[i];
         }
 
@@ -38,7 +38,7 @@ public static class FiringOrder
     }
 
     private static List<double> Numbers(Field field, string text) => [.. text.Split('-', StringSplitOptions.TrimEntries).Select(part =>
-        double.TryParse(part, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+        double.TryParse(part, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number)
             ? number
             : throw new BadInputException($"{field.Path}: given '{text}', wanted numbers with dashes between, such as 1-2"))];
 }

@@ -60,7 +60,7 @@ public static class FieldCatalogue
         _ => $"there is only one {subject.Path}; leave out the brackets",
     };
 
-    private static bool IsNumber(string part) => int.TryParse(part, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var n) && n > 0;
+    private static bool IsNumber(string part) => !part.StartsWith('0') && int.TryParse(part, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var n) && n > 0;
 
     private static Field Known(string path) => Find(path)
         ?? throw new BadInputException($"there is no field '{path}'; the nearest is '{Nearest.To(path, ByPath.Value.Keys)}'");

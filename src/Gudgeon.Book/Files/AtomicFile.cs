@@ -37,7 +37,11 @@ public static class AtomicFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            File.Delete(beside);
+            if (File.Exists(beside))
+            {
+                File.Delete(beside);
+            }
+
             throw new BadInputException($"the file '{path}' cannot be written, and is as it was: {e.Message}");
         }
     }

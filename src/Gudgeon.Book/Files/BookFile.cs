@@ -61,18 +61,18 @@ public sealed class BookFile
     {
         var address = FieldCatalogue.Address(path);
         var value = KnownValue.Read(address.Field, text);
-        return Edit(root =>
+        return Edit((book, root) =>
         {
-            var layer = change is null ? root.Child("baseline") : FindChange(root, change).Child("set");
+            var layer = change is null ? root.Child("baseline") : FindChange(book, root, change).Child("set");
             Put(layer, address, Node(value, text, story));
         });
     }
 
     /// <summary>Adds a change, on, without values yet.</summary>
     /// <exception cref="BadInputException">The id is taken or not a short name.</exception>
-    public BookFile AddChange(string id, string title, string reason) => Edit(root =>
+    public BookFile AddChange(string id, string title, string reason) => Edit((book, root) =>
     {
-        if (Book.Changes.Any(c => c.Id == id))
+        if (book.Changes.Any(c => c.Id == id))
         {
             throw new BadInputException($"there is already a change '{id}'");
         }
@@ -88,7 +88,7 @@ public sealed class BookFile
 
     /// <summary>Switches a change on or off.</summary>
     /// <exception cref="BadInputException">There is no such change.</exception>
-    public BookFile Switch(string id, bool on) => Edit(root => FindChange(root, id).Set("on", JsonPlace.Raw(on ? JsonValueKind.True : JsonValueKind.False, "")));
+    public BookFile Switch(string id, bool on) => Edit((book, root) => FindChange(book, root, id).Set("on", JsonPlace.Raw(on ? JsonValueKind.True : JsonValueKind.False, "")));
 
     /// <summary>Adds a reading; earlier ones stay.</summary>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
@@ -96,7 +96,7 @@ public sealed class BookFile
     {
         var address = FieldCatalogue.Address(path);
         var value = KnownValue.Read(address.Field, text);
-        return Edit(root =>
+        return Edit((book, root) =>
         {
             var reading = JsonPlace.Object();
             reading.Set("field", JsonPlace.Of(address.Path));
@@ -106,7 +106,7 @@ public sealed class BookFile
                 reading.Set(name, JsonPlace.Of(part));
             }
 
-            reading.Set("under", JsonPlace.Array(Book.On.Order(StringComparer.Ordinal).Select(JsonPlace.Of)));
+            reading.Set("under", JsonPlace.Array(book.On.Order(StringComparer.Ordinal).Select(JsonPlace.Of)));
             List(root, "measurements").Items.Add(reading.OnOneLine());
         });
     }
@@ -114,7 +114,7 @@ public sealed class BookFile
     /// <summary>Sets a limit of the user's own, with a reason.</summary>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
     public BookFile Limit(string name, string text, string reason) => Edit(
-        root =>
+        (_, root) =>
         {
             var limit = JsonPlace.Object();
             limit.Set("value", JsonPlace.Of(text));
@@ -140,17 +140,17 @@ public sealed class BookFile
     }
 
     /// <summary>Reads the file afresh under a lock, edits its tree, verifies the whole and replaces the file.</summary>
-    private BookFile Edit(Action<JsonPlace> edit, Action<BuildBook>? verify = null)
+    private BookFile Edit(Action<BuildBook, JsonPlace> edit, Action<BuildBook>? verify = null)
     {
         using var gate = Gate();
         var name = Path.GetFileName(_path);
-        var (_, root) = Parse(AtomicFile.Read(_path), name);
-        edit(root);
+        var (before, root) = Parse(AtomicFile.Read(_path), name);
+        edit(before, root);
         var text = JsonText.Write(root);
-        var (book, _) = Parse(text, name);
-        verify?.Invoke(book);
+        var (after, _) = Parse(text, name);
+        verify?.Invoke(after);
         AtomicFile.Write(_path, text);
-        return new BookFile(_path, book);
+        return new BookFile(_path, after);
     }
 
     /// <summary>Only one program edits a book at a time; the others wait a little.</summary>
@@ -174,9 +174,9 @@ public sealed class BookFile
         }
     }
 
-    private JsonPlace FindChange(JsonPlace root, string id)
+    private static JsonPlace FindChange(BuildBook book, JsonPlace root, string id)
     {
-        Book.Find(id);
+        book.Find(id);
         return List(root, "changes").Items.First(c => c["id"]?.Text == id);
     }
 

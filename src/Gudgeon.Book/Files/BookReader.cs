@@ -31,6 +31,7 @@ internal sealed class BookReader(string file)
             throw Bad(root["gudgeon"] ?? root, "gudgeon", $"wanted the number {Format}, the format of this book");
         }
 
+        Text(root, "notes", "");
         var changes = Items(root["changes"], "changes").Select((c, i) => Change(c, $"changes[{i}]")).ToList();
         if (changes.GroupBy(c => c.Id).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
@@ -118,6 +119,11 @@ internal sealed class BookReader(string file)
         {
             if (name.StartsWith('[') && name.EndsWith(']'))
             {
+                if (path.Length == 0 || index.Length > 0)
+                {
+                    throw Bad(value, path + index + name, "an index stands once, under the part that it tells apart, such as cylinder, [1], bore");
+                }
+
                 Expect(value, JsonValueKind.Object, path + name, "an object of fields");
                 Walk(value, path, name, values, how);
                 continue;
@@ -128,6 +134,7 @@ internal sealed class BookReader(string file)
             if (FieldCatalogue.Find(plain) is not null)
             {
                 var address = Guard(value, shown, () => FieldCatalogue.Address(shown));
+                Only(value, shown, ValueMembers);
                 values[address.Path] = Value(value, address.Field, address.Path, how);
             }
             else if (value.Kind == JsonValueKind.Object && FieldCatalogue.Subjects.Any(s => s.Path == plain || s.Path.StartsWith(plain + ".", StringComparison.Ordinal)))
@@ -145,21 +152,36 @@ internal sealed class BookReader(string file)
     {
         if (place.Kind != JsonValueKind.Object)
         {
-            return Guard(place, path, () => KnownValue.Read(field, Scalar(place, path), usual));
-        }
-
-        if (!path.Contains("measurements", StringComparison.Ordinal) && place["field"] is null)
-        {
-            Only(place, path, ValueMembers);
+            return Read(place, field, path, usual);
         }
 
         var how = Text(place, "how", path) is { Length: > 0 } word
-            ? Enum.TryParse<How>(word, ignoreCase: true, out var known) ? known : throw Bad(place["how"]!, path, $"how it is known: given '{word}', wanted manual, drawing, measured or assumed")
+            ? HowKnown(place["how"]!, path, word)
             : usual;
         var content = place["rows"] is not null
             ? KnownValue.Of(field, ReadTable(place, field, path), how)
-            : Guard(place, path, () => KnownValue.Read(field, Scalar(place["value"] ?? throw Bad(place, path, "missing the value"), path), how));
+            : Read(place["value"] ?? throw Bad(place, path, "missing the value"), field, path, how);
         return content with { By = Text(place, "by", path), On = Text(place, "on", path), With = Text(place, "with", path), Note = Text(place, "note", path) };
+    }
+
+    /// <summary>By name only: a number is not a way of knowing, though an enumeration would take it.</summary>
+    private How HowKnown(JsonPlace place, string path, string word)
+    {
+        foreach (var how in Enum.GetValues<How>())
+        {
+            if (string.Equals(how.ToString(), word, StringComparison.OrdinalIgnoreCase))
+            {
+                return how;
+            }
+        }
+
+        throw Bad(place, path, $"how it is known: given '{word}', wanted manual, drawing, measured or assumed");
+    }
+
+    private KnownValue Read(JsonPlace place, Field field, string path, How how)
+    {
+        var text = Scalar(place, path);
+        return Guard(place, path, () => KnownValue.Read(field, text, how));
     }
 
     private Table ReadTable(JsonPlace place, Field field, string path)

@@ -20,7 +20,7 @@ public static class BookSchema
         {
             ["$schema"] = Type("string"),
             ["gudgeon"] = new JsonObject { ["const"] = BookReader.Format },
-            ["name"] = Type("string"),
+            ["name"] = Filled(),
             ["notes"] = Type("string"),
             ["baseline"] = Reference("values"),
             ["changes"] = List(new JsonObject
@@ -30,19 +30,14 @@ public static class BookSchema
                 ["additionalProperties"] = false,
                 ["properties"] = new JsonObject
                 {
-                    ["id"] = new JsonObject { ["type"] = "string", ["pattern"] = "^[\\p{L}\\p{N}_-]+$" },
+                    ["id"] = new JsonObject { ["type"] = "string", ["pattern"] = "^[\\p{L}\\p{Nd}_-]+$" },
                     ["title"] = Type("string"),
                     ["reason"] = Type("string"),
                     ["on"] = Type("boolean"),
                     ["set"] = Reference("values"),
                 },
             }),
-            ["measurements"] = List(new JsonObject
-            {
-                ["type"] = "object",
-                ["required"] = new JsonArray("field"),
-                ["properties"] = Story(new JsonObject { ["field"] = Type("string"), ["under"] = List(Type("string")) }),
-            }),
+            ["measurements"] = List(Reading()),
             ["limits"] = new JsonObject
             {
                 ["type"] = "object",
@@ -50,7 +45,8 @@ public static class BookSchema
                 {
                     ["type"] = "object",
                     ["required"] = new JsonArray("value", "reason"),
-                    ["properties"] = new JsonObject { ["value"] = Type("string"), ["reason"] = Type("string") },
+                    ["additionalProperties"] = false,
+                    ["properties"] = new JsonObject { ["value"] = Written(), ["reason"] = Filled() },
                 },
             },
         },
@@ -80,7 +76,7 @@ public static class BookSchema
     {
         Indexing.Cylinder => "^\\[[1-9][0-9]*\\]$",
         Indexing.Valve => "^\\[(inlet|exhaust)(\\.[1-9][0-9]*){0,2}\\]$",
-        _ => "^\\[[\\p{L}\\p{N}_.-]+\\]$",
+        _ => "^\\[[\\p{L}\\p{Nd}_-]+(\\.[\\p{L}\\p{Nd}_-]+)*\\]$",
     };
 
     private static void AddFields(JsonObject place, Subject subject)
@@ -107,15 +103,15 @@ public static class BookSchema
     {
         var scalar = field.Kind switch
         {
-            FieldKind.Count => new JsonObject { ["type"] = "integer", ["minimum"] = field.Possible.Low },
+            FieldKind.Count => new JsonObject { ["type"] = new JsonArray("integer", "string"), ["minimum"] = field.Possible.Low, ["pattern"] = "^ *[0-9]+ *$" },
             FieldKind.Choice => new JsonObject { ["enum"] = new JsonArray([.. field.Choices.Select(c => (JsonNode)c)]) },
-            FieldKind.Amount when field.Unit.Length == 0 => new JsonObject { ["type"] = new JsonArray("string", "number") },
+            FieldKind.Amount when field.Unit.Length == 0 => Written(),
             _ => Type("string"),
         };
         return new JsonObject
         {
             ["description"] = Description(field),
-            ["anyOf"] = new JsonArray(scalar, new JsonObject { ["type"] = "object", ["additionalProperties"] = false, ["properties"] = Story([]) }),
+            ["anyOf"] = new JsonArray(scalar, Story(scalar.DeepClone())),
         };
     }
 
@@ -129,9 +125,24 @@ public static class BookSchema
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
-    private static JsonObject Story(JsonObject properties)
+    /// <summary>A reading: a value with its story, of a field, under changes.</summary>
+    private static JsonObject Reading()
     {
-        properties["value"] = new JsonObject { ["type"] = new JsonArray("string", "number") };
+        var reading = Story(Written());
+        var properties = (JsonObject)reading["properties"]!;
+        properties["field"] = Type("string");
+        properties["under"] = List(Type("string"));
+        reading["required"] = new JsonArray("field");
+        return reading;
+    }
+
+    /// <summary>A value, or the rows of a table, with how it is known.</summary>
+    private static JsonObject Story(JsonNode value)
+    {
+        var story = Closed();
+        story["anyOf"] = new JsonArray(new JsonObject { ["required"] = new JsonArray("value") }, new JsonObject { ["required"] = new JsonArray("rows") });
+        var properties = (JsonObject)story["properties"]!;
+        properties["value"] = value;
         properties["columns"] = List(Type("string"));
         properties["rows"] = Type("array");
         properties["how"] = new JsonObject { ["enum"] = new JsonArray([.. Enum.GetNames<How>().Select(n => (JsonNode)n.ToLowerInvariant())]) };
@@ -140,12 +151,16 @@ public static class BookSchema
             properties[name] = Type("string");
         }
 
-        return properties;
+        return story;
     }
 
     private static JsonObject Closed() => new() { ["type"] = "object", ["additionalProperties"] = false, ["properties"] = new JsonObject() };
 
     private static JsonObject Type(string name) => new() { ["type"] = name };
+
+    private static JsonObject Filled() => new() { ["type"] = "string", ["pattern"] = "." };
+
+    private static JsonObject Written() => new() { ["type"] = new JsonArray("string", "number") };
 
     private static JsonObject Reference(string name) => new() { ["$ref"] = $"#/$defs/{name}" };
 

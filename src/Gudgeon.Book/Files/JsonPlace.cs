@@ -37,6 +37,9 @@ public sealed class JsonPlace
     /// <summary>Comments before the closing bracket.</summary>
     public List<string> Closing { get; } = [];
 
+    /// <summary>Comments after the last bracket of the document; none but on its root.</summary>
+    public List<string> After { get; } = [];
+
     /// <summary>The member of this name, or null.</summary>
     public JsonPlace? this[string name] => Members.FirstOrDefault(m => m.Name == name).Value;
 
@@ -111,7 +114,7 @@ public sealed class JsonPlace
         {
             var (comments, _) = Next(ref reader, bytes);
             var root = Value(ref reader, bytes, file, "", comments);
-            Next(ref reader, bytes);
+            root.After.AddRange(Next(ref reader, bytes).Comments);
             return root;
         }
         catch (JsonException e)
@@ -156,7 +159,7 @@ public sealed class JsonPlace
     {
         var kind = Kinds(reader.TokenType);
         var line = LineAt(bytes, (int)reader.TokenStartIndex);
-        var text = reader.TokenType is JsonTokenType.String ? reader.GetString()! : reader.TokenType is JsonTokenType.Number ? Encoding.UTF8.GetString(reader.ValueSpan) : "";
+        var text = reader.TokenType is JsonTokenType.String ? Words(ref reader, bytes, file) : reader.TokenType is JsonTokenType.Number ? Encoding.UTF8.GetString(reader.ValueSpan) : "";
         var parts = new List<(string? Name, JsonPlace Value)>();
         var (closing, breaks) = kind is JsonValueKind.Object or JsonValueKind.Array ? Parts(ref reader, bytes, file, path, kind, parts) : ([], 0);
         var place = new JsonPlace { Kind = kind, Line = line, Text = text, ClosesOnLine = breaks == 0 };
@@ -178,7 +181,7 @@ public sealed class JsonPlace
                 return (comments, breaks);
             }
 
-            var name = kind == JsonValueKind.Object ? reader.GetString()! : null;
+            var name = kind == JsonValueKind.Object ? Words(ref reader, bytes, file) : null;
             var inner = name is null ? $"{path}[{parts.Count}]" : path.Length == 0 ? name : name.StartsWith('[') ? path + name : $"{path}.{name}";
             if (name is not null)
             {
@@ -189,6 +192,18 @@ public sealed class JsonPlace
             var value = Value(ref reader, bytes, file, inner, comments);
             value.Breaks = breaks;
             parts.Add((name, value));
+        }
+    }
+
+    private static string Words(ref Utf8JsonReader reader, byte[] bytes, string file)
+    {
+        try
+        {
+            return reader.GetString()!;
+        }
+        catch (InvalidOperationException)
+        {
+            throw new BadInputException($"{file}, line {LineAt(bytes, (int)reader.TokenStartIndex)}: the text holds half a character (a surrogate without its other half)");
         }
     }
 

@@ -15,7 +15,9 @@ public static class JsonText
         var text = new StringBuilder();
         Comments(text, root.Comments, "");
         Value(text, root, "");
-        return text.Append('\n').ToString();
+        text.Append('\n');
+        Comments(text, root.After, "");
+        return text.ToString();
     }
 
     private static void Value(StringBuilder text, JsonPlace place, string indent)

@@ -101,6 +101,11 @@ public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
         }
 
         var (fLow, fHigh) = (lowDuty.Power.Value - power, highDuty.Power.Value - power);
+        if (fLow > 0 || fHigh < 0)
+        {
+            return fLow > 0 ? (low, lowDuty) : (high, highDuty);
+        }
+
         for (var i = 0; i < 20; i++)
         {
             var x = high > low && fHigh > fLow ? low - (fLow * (high - low) / (fHigh - fLow)) : high;

@@ -60,7 +60,7 @@ public sealed class Trace
 
     internal void Add(Read read)
     {
-        _reads.TryAdd(read.Address.Path, read);
+        Keep(read);
         _throughDuty.Remove(read.Address.Path);
     }
 
@@ -84,7 +84,7 @@ public sealed class Trace
     {
         foreach (var read in duty.Reads)
         {
-            if (_reads.TryAdd(read.Address.Path, read))
+            if (Keep(read))
             {
                 _throughDuty.Add(read.Address.Path);
             }
@@ -97,6 +97,18 @@ public sealed class Trace
 
         _indices.AddRange(duty._indices);
         _unknown.AddRange(duty._unknown);
+    }
+
+    /// <summary>Keeps a read and says whether it is the first of its field. What is needed outlasts what was asked for with a fallback.</summary>
+    private bool Keep(Read read)
+    {
+        var first = _reads.TryAdd(read.Address.Path, read);
+        if (!first && read.IsMissing)
+        {
+            _reads[read.Address.Path] = read;
+        }
+
+        return first;
     }
 
     /// <summary>Whether everything that was read reads the same in another snapshot.</summary>

@@ -125,9 +125,9 @@ public class AppraiserTests
         Assert.Equal(["crushed gasket thickness: given 60 mm, wanted at least 0 mm and at most 50 mm"], finding.Missing);
     }
 
-    // A dome of 60 cm³ in a chamber of 54 cm³, a rod shorter than the throw, an order that fires nobody.
+    // A dome of 70 cm³ in a chamber of 54 cm³, a rod shorter than the throw, an order that fires nobody.
     [Theory]
-    [InlineData("cylinder.domeVolume", "60 cm³")]
+    [InlineData("cylinder.domeVolume", "70 cm³")]
     [InlineData("rod.length", "30 mm")]
     [InlineData("engine.firingOrder", "1-2")]
     public void An_engine_that_cannot_be_is_not_known_yet_and_is_worked_again_when_it_is_put_right(string path, string text)
@@ -138,6 +138,15 @@ public class AppraiserTests
         Assert.Equal(Verdict.NotKnownYet, wrong.Verdict);
         Assert.NotEmpty(wrong.Missing);
         Assert.NotEqual(Verdict.NotKnownYet, appraiser.Appraise(check, "", Engines.Bare.Now()).Verdict);
+    }
+
+    // Written into the book by hand; through the program it is refused.
+    [Fact]
+    public void A_limit_that_cannot_be_read_spoils_its_own_finding_and_no_other()
+    {
+        var book = Twin.Limited("squish.min", "95 N·m");
+        Assert.Equal(["limit squish.min: given '95 N·m', which is a torque; wanted a length such as '12.3 mm'"], Appraisal.Of(book, "squish", "1").Missing);
+        Assert.Equal(Verdict.Holds, Appraisal.Of(book, "compression-ratio", "1").Verdict);
     }
 
     [Fact]

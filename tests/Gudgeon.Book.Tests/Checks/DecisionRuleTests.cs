@@ -8,19 +8,18 @@ public class DecisionRuleTests
 {
     // 95 % one-sided, ISO 14253-1:2017: the guard band is 1.645 u.
     [Theory]
-    [InlineData(1.0165, 0.01, Verdict.Holds)]
-    [InlineData(1.0164, 0.01, Verdict.TooCloseToTell)]
-    [InlineData(0.9836, 0.01, Verdict.TooCloseToTell)]
-    [InlineData(0.9835, 0.01, Verdict.FallsShort)]
-    [InlineData(1, 0, Verdict.Holds)]
-    [InlineData(0.999999, 0, Verdict.FallsShort)]
+    [InlineData(0.0165, 0.01, Verdict.Holds)]
+    [InlineData(0.0164, 0.01, Verdict.TooCloseToTell)]
+    [InlineData(-0.0164, 0.01, Verdict.TooCloseToTell)]
+    [InlineData(-0.0165, 0.01, Verdict.FallsShort)]
+    [InlineData(0, 0, Verdict.Holds)]
+    [InlineData(-1e-9, 0, Verdict.FallsShort)]
     [InlineData(double.PositiveInfinity, 0, Verdict.Holds)]
-    [InlineData(-3, 0.1, Verdict.FallsShort)]
     [InlineData(double.NaN, 0, Verdict.NotKnownYet)]
     [InlineData(2, double.NaN, Verdict.NotKnownYet)]
-    public void The_guard_band_decides(double reserve, double uncertainty, Verdict verdict) => Assert.Equal(verdict, DecisionRule.Decide(reserve, uncertainty));
+    public void The_guard_band_decides(double margin, double uncertainty, Verdict verdict) => Assert.Equal(verdict, DecisionRule.Decide(margin, uncertainty));
 
-    // Standard normal tables: Φ(1.4) = 0.9192, Φ(1.645) = 0.950, Φ(0) = 0.5, Φ(−2) = 0.0228.
+    // Standard normal tables, as JCGM 106:2012 uses them: Φ(1.4) = 0.9192, Φ(1.645) = 0.950, Φ(0) = 0.5, Φ(−2) = 0.0228.
     [Theory]
     [InlineData(1.4, 0.9192)]
     [InlineData(1.6449, 0.95)]
@@ -28,18 +27,35 @@ public class DecisionRuleTests
     [InlineData(-2, 0.0228)]
     public void Conformity_is_that_of_the_normal_distribution(double uncertainties, double probability)
     {
-        Assert.Equal(probability, DecisionRule.Conformity(1 + (0.05 * uncertainties), 0.05), 5e-5);
-        Assert.Equal(uncertainties >= 0 ? 1 : 0, DecisionRule.Conformity(1 + uncertainties, 0));
+        Assert.Equal(probability, DecisionRule.Conformity(0.05 * uncertainties, 0.05), 5e-5);
+        Assert.Equal(uncertainties >= 0 ? 1 : 0, DecisionRule.Conformity(uncertainties, 0));
     }
 
     [Fact]
-    public void More_uncertainty_never_turns_short_into_holding()
+    public void More_uncertainty_only_ever_makes_a_verdict_too_close_to_tell()
     {
-        Gen.Select(Gen.Double[0.5, 1.5], Gen.Double[0, 0.3], Gen.Double[0, 0.3]).Sample((reserve, u, more) =>
+        Gen.Select(Gen.Double[-0.5, 0.5], Gen.Double[0, 0.3], Gen.Double[0, 0.3]).Sample((margin, u, more) =>
         {
-            var (sure, unsure) = (DecisionRule.Decide(reserve, u), DecisionRule.Decide(reserve, u + more));
+            var (sure, unsure) = (DecisionRule.Decide(margin, u), DecisionRule.Decide(margin, u + more));
             return sure == unsure || unsure == Verdict.TooCloseToTell;
         });
+    }
+
+    [Fact]
+    public void The_worse_of_two_limits_counts()
+    {
+        Verdict[] rising = [Verdict.Holds, Verdict.TooCloseToTell, Verdict.FallsShort, Verdict.NotKnownYet];
+        Assert.All(rising.Index(), a => Assert.All(rising.Index(), b => Assert.Equal(rising[Math.Max(a.Index, b.Index)], DecisionRule.Worse(a.Item, b.Item))));
+    }
+
+    [Fact]
+    public void The_margin_is_how_far_the_value_lies_inside()
+    {
+        var judgement = Judgement.Between("x", 12, 10, 20, Dimension.Number, "", "");
+        Assert.Equal((2, 8), (judgement.Margin(Limit.Lower), judgement.Margin(Limit.Upper)));
+        Assert.Equal(Limit.Lower, judgement.Decisive);
+        Assert.Equal(-1, Judgement.AtMost("x", 11, 10, Dimension.Number, "", "").Margin(Limit.Upper));
+        Assert.True(double.IsPositiveInfinity(Judgement.AtMost("x", 11, 10, Dimension.Number, "", "").Margin(Limit.Lower)));
     }
 
     [Fact]

@@ -87,7 +87,7 @@ public class UncertaintyTests
         Assert.Equal(50.000838e-3, finding.Judgement!.Value, 12);
         Assert.Equal(32e-9, finding.ValueUncertainty, 0.5e-9);
         double[] published = [25, 16.6, 9.7, 2.9];
-        Assert.All(published.Zip(finding.Contributions), p => Assert.Equal(p.First, Math.Abs(p.Second.Effect) * 0.05 / 1e-9, 0.06));
+        Assert.All(published.Zip(finding.Contributions), p => Assert.Equal(p.First, Math.Abs(p.Second.Effect) * 0.05 / 1e-9, 0.1));
         Assert.Equal(4, finding.Contributions.Count);
     }
 
@@ -125,8 +125,9 @@ public class UncertaintyTests
         Assert.Equal(u, drawn.Deviation, 4 * u / Math.Sqrt(2.0 * Draws));
         Assert.Equal(1.02 - (1.96 * u), drawn.Low, 0.07 * u);
         Assert.Equal(1.02 + (1.96 * u), drawn.High, 0.07 * u);
-        var p = DecisionRule.Conformity(1.02, u);
+        var p = DecisionRule.Conformity(0.02, u);
         Assert.Equal(p, drawn.Conformity, 4 * Math.Sqrt(p * (1 - p) / Draws));
+        Assert.Equal(p, finding.Conformity, 1e-9);
         Assert.Equal(drawn, MonteCarlo.Run(new Appraiser(new DutyDesk()), finding, book.Now(), Draws));
     }
 

@@ -35,7 +35,7 @@ public class DemoBookTests
     [Fact]
     public void A_file_that_leaves_the_schema_is_caught()
     {
-        using var document = JsonDocument.Parse("""{ "gudgeon": 1, "name": "x", "baseline": { "cylinder": { "[1]": { "bor": "89 mm" }, "[a]": {} }, "engine": { "cylinders": "2" } } }""");
+        using var document = JsonDocument.Parse("""{ "gudgeon": 1, "name": "x", "baseline": { "cylinder": { "[1]": { "bor": "89 mm" }, "[a]": {} }, "engine": { "cylinders": "two" } } }""");
         Assert.Equal(3, new SchemaWalk(BookSchema.Make()).Faults(document.RootElement).Count());
     }
 

@@ -59,11 +59,11 @@ public class DutyDeskTests
         Assert.All(duty.Figures, p => Assert.Equal(p.Figures.Power, p.Figures.Torque * p.Speed, p.Figures.Power * 1e-9));
     }
 
-    // What engines of this size and kind are known to do: 90 to 115 N·m a litre at best, unblown.
+    // What engines of this kind are known to do: 70 to 115 N·m a litre at best, unblown.
     [Fact]
     public void The_single_gives_believable_figures()
     {
-        Assert.InRange(Engines.BareDuty.Torque.Value / 0.4999, 85, 120);
+        Assert.InRange(Engines.BareDuty.Torque.Value / 0.4999, 70, 115);
         Assert.InRange(Engines.BlownDuty.Torque.Value / Engines.BareDuty.Torque.Value, 1.1, 2);
     }
 

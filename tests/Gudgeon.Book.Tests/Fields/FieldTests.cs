@@ -20,7 +20,7 @@ public class FieldTests
         Assert.Equal(path, field.Path);
         Assert.Matches("^[a-z][A-Za-z0-9]*(\\.[a-z][A-Za-z0-9]*)+$", path);
         Assert.NotEmpty(field.Label);
-        Assert.True(char.IsUpper(field.Label[0]), field.Label);
+        Assert.False(char.IsLower(field.Label[0]), field.Label);
         Assert.Equal(field.Kind == FieldKind.Choice, field.Choices.Count > 0);
         Assert.Equal(field.Kind == FieldKind.Table, field.Columns.Count > 0);
         Assert.Equal(field.Choices.Count, field.Choices.Distinct(StringComparer.OrdinalIgnoreCase).Count());

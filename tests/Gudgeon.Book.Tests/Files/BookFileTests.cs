@@ -54,6 +54,9 @@ public sealed class BookFileTests : IDisposable
         ["a change with a long name"] = b => b.AddChange("a b", "spaces", ""),
         ["a change without a name"] = b => b.AddChange("", "none", ""),
         ["a switch of nothing"] = b => b.Switch("pistons", true),
+        ["a limit of nothing"] = b => b.Limit("squish.mim", "0.8 mm", "rod"),
+        ["a limit with a wrong unit"] = b => b.Limit("squish.min", "95 N·m", "rod"),
+        ["a cylinder too many"] = b => b.Set("cylinder[3].bore", "81 mm", NoStory),
         ["a limit without a reason"] = b => b.Limit("squish.min", "0.8 mm", ""),
     };
 
@@ -163,14 +166,14 @@ public sealed class BookFileTests : IDisposable
             start.SignalAndWait();
             for (var i = 1; i <= Each; i++)
             {
-                BookFile.Open(_path).Measure($"piston[{w}].mass", $"{300 + i} g", "scale", $"writer {w}", "", "");
+                BookFile.Open(_path).Measure($"joint[w{w}].torque", $"{30 + i} N·m", "torque wrench", $"writer {w}", "", "");
             }
         })).ToList();
         threads.ForEach(t => t.Start());
         threads.ForEach(t => t.Join());
         var readings = BookFile.Open(_path).Book.Measurements;
         Assert.Equal(Writers * Each, readings.Count);
-        Assert.All(readings.GroupBy(r => r.Address.Path), g => Assert.Equal(Enumerable.Range(301, Each).Select(m => $"{m} g"), g.Select(r => r.Value.Content.ToString())));
+        Assert.All(readings.GroupBy(r => r.Address.Path), g => Assert.Equal(Enumerable.Range(31, Each).Select(t => $"{t} N·m"), g.Select(r => r.Value.Content.ToString())));
         Assert.DoesNotContain(_folder.Files, f => f.EndsWith(".new", StringComparison.Ordinal));
     }
 

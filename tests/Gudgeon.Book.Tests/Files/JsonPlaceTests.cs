@@ -44,7 +44,7 @@ public class JsonPlaceTests
     {
         const string Text = """
             // first
-            { /* a */ "a" /* b */ : /* c */ 1 /* d */, // e
+            { /* a */ "a": /* b */ /* c */ 1 /* d */, // e
               "empty": { /* f */ },
               "none": [ /* g */ ],
               "row": [1, 2 /* h */],
@@ -70,7 +70,7 @@ public class JsonPlaceTests
         var root = JsonPlace.Parse("{ \"a\": 1,\n // why\n \"b\": 2, \"c\": 3 }", "x");
         root.Set("b", JsonPlace.Of("two"));
         root.Set("d", JsonPlace.Of("four"));
-        Assert.Equal("{\n  \"a\": 1,\n  // why\n  \"b\": \"two\",\n  \"c\": 3,\n  \"d\": \"four\"\n}\n", JsonText.Write(root));
+        Assert.Equal("{ \"a\": 1,\n  // why\n  \"b\": \"two\", \"c\": 3,\n  \"d\": \"four\" }\n", JsonText.Write(root));
     }
 
     [Theory]
@@ -83,7 +83,6 @@ public class JsonPlaceTests
         Assert.Equal(sentence, Assert.Throws<BadInputException>(() => JsonPlace.Parse(text, "heron.json")).Message);
 
     [Theory]
-    [InlineData("", 1)]
     [InlineData("{\n \"a\": \"never clo", 2)]
     [InlineData("{\n \"a\": 01 }", 2)]
     [InlineData("{\n \"a\": NaN }", 2)]
@@ -93,6 +92,7 @@ public class JsonPlaceTests
     [InlineData("{ \"a\": 1,\n , \"b\": 2 }", 2)]
     [InlineData("{ \"a\": 1 ]", 1)]
     [InlineData("{ a: 1 }", 1)]
+    [InlineData("{ \"a\"\n /* between name and colon */ : 1 }", 2)]
     [InlineData("{\n \"a\": \"\\ud800\" }", 2)]
     [InlineData("{\n \"\\ud800\": 1 }", 2)]
     [InlineData("{ \"a\": 1\n /* never closed", 2)]
@@ -102,6 +102,12 @@ public class JsonPlaceTests
         Assert.StartsWith($"heron.json, line {line}: ", e.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("BytePosition", e.Message, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData(" \n")]
+    public void An_empty_file_is_said_to_be_empty(string text) =>
+        Assert.StartsWith("heron.json: the file is empty", Assert.Throws<BadInputException>(() => JsonPlace.Parse(text, "heron.json")).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Brackets_without_end_are_refused() =>
@@ -149,10 +155,10 @@ public class JsonPlaceTests
         return place;
     });
 
-    private static Gen<JsonPlace> Commented(Gen<JsonPlace> gen) => Gen.Select(gen, Remarks, (place, comments) =>
+    private static Gen<JsonPlace> Commented(Gen<JsonPlace> gen) => Gen.Select(gen, Remarks, Gen.Int[0, 2], Gen.Bool, (place, comments, breaks, onLine) =>
     {
         // A leaf of Gen.Const may come twice: a place is changed only when it is fresh.
-        var fresh = new JsonPlace { Kind = place.Kind, Text = place.Text };
+        var fresh = new JsonPlace { Kind = place.Kind, Text = place.Text, Breaks = breaks, ClosesOnLine = onLine };
         fresh.Members.AddRange(place.Members);
         fresh.Items.AddRange(place.Items);
         fresh.Closing.AddRange(place.Closing);

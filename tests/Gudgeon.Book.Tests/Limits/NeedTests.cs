@@ -31,8 +31,8 @@ public class NeedTests
     public void The_injector_wanted_passes_the_fuel_at_85_per_cent()
     {
         var need = new NeedSolver(Engines.Blown.Now(), Engines.BlownDesk).ForPower(Engines.BlownDuty.Power.Value * 0.9);
-        Assert.Equal(Line(need, "fuel flow").Needed / 0.85, Line(need, "flow of each of 1 injectors, held open").Needed, 1e-9);
-        Assert.Equal(5.5e-3, Line(need, "flow of each of 1 injectors, held open").Now, 12);
+        Assert.Equal(Line(need, "fuel flow").Needed / 0.85, Line(need, "flow of each injector held open, 1 in all").Needed, 1e-9);
+        Assert.Equal(5.5e-3, Line(need, "flow of each injector held open, 1 in all").Now, 12);
     }
 
     [Fact]

@@ -107,7 +107,7 @@ public class ViewTests
         var step = Assert.Single(view.Trace.Steps);
         Assert.Equal("helical spring rate", step.Formula.Name);
         Assert.Equal([rate], step.Results);
-        Assert.Equal("(27.07 N/mm) = (79.3 GPa) (4 mm)^4 / (8 (25 mm)^3 6)", Expression.WithNumbers(step.Formula, step.Arguments, step.Results));
+        Assert.Equal("(27.07 N/mm) = (79.3 GPa) (4 mm)^4 / (8 (25 mm)^3 × 6)", Expression.WithNumbers(step.Formula, step.Arguments, step.Results));
     }
 
     [Fact]
