@@ -1,1 +1,0 @@
-namespace Gudgeon.Tests; public class T { [Fact] public void A() => Assert.Equal(2, 1+1); }
