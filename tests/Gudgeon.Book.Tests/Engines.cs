@@ -11,6 +11,13 @@ namespace Gudgeon.Book.Tests;
 /// </summary>
 internal static class Engines
 {
+    private static readonly (int Speed, double Flow, double Ratio, double Efficiency)[] Map =
+    [
+        (30000, 0.012, 1.11, 0.66), (30000, 0.040, 1.10, 0.75), (30000, 0.075, 1.06, 0.55),
+        (48000, 0.022, 1.30, 0.70), (48000, 0.070, 1.28, 0.78), (48000, 0.125, 1.14, 0.55),
+        (66000, 0.034, 1.62, 0.70), (66000, 0.100, 1.56, 0.78), (66000, 0.170, 1.26, 0.55),
+    ];
+
     private const double Rpm = Math.PI / 30;
     private static readonly Lazy<Ladder> BlownLadder = new(ClimbBlown);
     private static readonly Lazy<Ladder> BareLadder = new(ClimbBare);
@@ -96,6 +103,15 @@ internal static class Engines
         ("blower.driveRatio", "0.9"),
         ("blower.displacement", "400 cm³"),
         ("blower.maxSpeed", "14000 rpm"));
+
+    /// <summary>The same with a centrifugal blower of three speed lines.</summary>
+    public static BuildBook Centrifugal { get; } = Blown.Set(
+        ("blower.kind", "centrifugal"),
+        ("blower.driveRatio", "1"),
+        ("blower.stepUp", "7.5"),
+        ("blower.mapTemperature", "15 °C"),
+        ("blower.mapPressure", "101.325 kPa"),
+        ("blower.map", string.Join("; ", Map.Select(p => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{p.Speed} rpm at {p.Flow} kg/s at {p.Ratio} at {p.Efficiency}")))));
 
     public static DutyDesk BareDesk { get; } = new();
 

@@ -1,4 +1,7 @@
 using Gudgeon.Book.Checks;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Simulation.Sprint;
 
 namespace Gudgeon.Book.Tests.Checks;
 
@@ -64,7 +67,48 @@ public class DutyCheckTests
         Assert.Equal(power / 30e3, finding.Reserve, 1e-9);
     }
 
-    // An uncertain bore acts through the run; half of it acts half as much, to the first order.
+    // The least margin of the run, one added; 10 % wanted when nobody says otherwise.
+    [Fact]
+    public void Surge_margin()
+    {
+        var appraiser = new Appraiser(Engines.BlownDesk) { WithUncertainty = false };
+        var finding = appraiser.Appraise(CheckCatalogue.Find("surge-margin"), "", Engines.Centrifugal.Now());
+        var least = new View(Engines.Centrifugal.Now(), Engines.BlownDesk).Duty()!.Figures.Min(p => p.Figures.Blower!.SurgeMargin!.Value);
+        Assert.Equal(1 + least, finding.Judgement!.Value, 1e-12);
+        Assert.Equal((1 + least) / 1.1, finding.Reserve, 1e-9);
+        Assert.Equal((1 + least) / 1.5, appraiser.Appraise(CheckCatalogue.Find("surge-margin"), "", Engines.Centrifugal.Limited("surge-margin.min", "50 %").Now()).Reserve, 1e-9);
+    }
+
+    [Fact]
+    public void Target_quarter()
+    {
+        var machine = Engines.Bare.Set(
+            ("driveline.gears", "1.85; 1.39; 1.12; 0.95"),
+            ("driveline.final", "2.65"),
+            ("driveline.efficiency", "0.9"),
+            ("driveline.shiftTime", "150 ms"),
+            ("driveline.launchSpeed", "5500 rpm"),
+            ("vehicle.mass", "108 kg"),
+            ("vehicle.riderMass", "76 kg"),
+            ("vehicle.wheelbase", "1400 mm"),
+            ("vehicle.centreHeight", "620 mm"),
+            ("vehicle.centreAhead", "690 mm"),
+            ("vehicle.dragArea", "0.42 m²"),
+            ("vehicle.tyreCircumference", "1950 mm"),
+            ("vehicle.tyreFriction", "1.05"),
+            ("target.quarter", "14.5 s"));
+        var appraiser = new Appraiser(Engines.BareDesk) { WithUncertainty = false };
+        var finding = appraiser.Appraise(CheckCatalogue.Find("target-quarter"), "", machine.Now());
+        var time = StandingStart.Run(SprintAssembly.Build(new View(machine.Now(), Engines.BareDesk), 402.336)!).At(402.336)!.Time;
+
+        // A light single of some 38 kW: 12 to 15 s.
+        Assert.InRange(time, 12, 15);
+        Assert.Equal(14.5 / time, finding.Reserve, 1e-9);
+        Assert.Contains("driveline.final", appraiser.Appraise(CheckCatalogue.Find("target-quarter"), "", machine.Without("driveline.final").Now()).Missing);
+        Assert.Empty(CheckCatalogue.Find("target-quarter").Instances(new(Engines.Bare.Now())));
+    }
+
+    // An uncertain barometer acts through the run; half of the uncertainty acts half as much, to the first order.
     [Fact]
     public void An_uncertainty_acts_through_the_run()
     {

@@ -116,6 +116,16 @@ public class SpringCheckTests
         Assert.Equal(Verdict.Holds, Appraisal.Of(Valve.Limited("valve-float.factor", "1"), "valve-float", "inlet").Verdict);
     }
 
+    // A measured curve is taken at its nose: s = 10 − 9 a² mm over the cam angle a in rad, so s'' = 18 mm/rad² and ω = 2 √(F2 / (m s'')).
+    [Fact]
+    public void Float_speed_of_a_measured_curve()
+    {
+        double Lift(int crank) => 10 - (9 * Math.Pow(crank / 2.0 * Math.PI / 180, 2));
+        var rows = string.Join("; ", Enumerable.Range(-8, 17).Select(i => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{450 + (5 * i)}° at {Lift(5 * i):F9} mm")));
+        var finding = Appraisal.Of(Valve.Set(("valve[inlet].liftTable", rows)), "valve-float", "inlet");
+        Assert.Equal(2 * Math.Sqrt(Open / (84e-3 * 18e-3)), finding.Judgement!.Value, 1e-3);
+    }
+
     [Fact]
     public void Each_valve_is_told_apart_when_the_book_does()
     {
