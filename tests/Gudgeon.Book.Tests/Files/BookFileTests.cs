@@ -156,21 +156,23 @@ public sealed class BookFileTests : IDisposable
     }
 
     [Fact]
-    public void Edits_that_race_lose_nothing()
+    public async Task Edits_that_race_lose_nothing()
     {
         const int Writers = 6;
         const int Each = 8;
         using var start = new Barrier(Writers);
-        var threads = Enumerable.Range(1, Writers).Select(w => new Thread(() =>
+        void Write(int writer)
         {
             start.SignalAndWait();
             for (var i = 1; i <= Each; i++)
             {
-                BookFile.Open(_path).Measure($"joint[w{w}].torque", $"{30 + i} N·m", "torque wrench", $"writer {w}", "", "");
+                BookFile.Open(_path).Measure($"joint[w{writer}].torque", $"{30 + i} N·m", "torque wrench", $"writer {writer}", "", "");
             }
-        })).ToList();
-        threads.ForEach(t => t.Start());
-        threads.ForEach(t => t.Join());
+        }
+
+        // A thread for each, or the barrier would wait for a pool that has no more.
+        var writers = Enumerable.Range(1, Writers).Select(w => Task.Factory.StartNew(() => Write(w), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default)).ToList();
+        await Task.WhenAll(writers);
         var readings = BookFile.Open(_path).Book.Measurements;
         Assert.Equal(Writers * Each, readings.Count);
         Assert.All(readings.GroupBy(r => r.Address.Path), g => Assert.Equal(Enumerable.Range(31, Each).Select(t => $"{t} N·m"), g.Select(r => r.Value.Content.ToString())));
