@@ -50,11 +50,14 @@ public sealed record Judgement(string Quantity, double Value, double? Lower, dou
     };
 
     /// <summary>The limit in words: "at least 1 mm", "12 to 12.6".</summary>
-    public string LimitText => (Lower, Upper) switch
+    public string LimitText => LimitIn(imperial: false);
+
+    /// <summary>The limit in words, in inch units when asked for.</summary>
+    public string LimitIn(bool imperial) => (Lower, Upper) switch
     {
-        ({ } low, { } high) => $"{Print(low)} to {Print(high)}",
-        ({ } low, null) => $"at least {Print(low)}",
-        (null, { } high) => $"at most {Print(high)}",
+        ({ } low, { } high) => $"{Print(low, imperial)} to {Print(high, imperial)}",
+        ({ } low, null) => $"at least {Print(low, imperial)}",
+        (null, { } high) => $"at most {Print(high, imperial)}",
         _ => "none",
     };
 

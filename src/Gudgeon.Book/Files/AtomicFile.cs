@@ -16,7 +16,7 @@ public static class AtomicFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new BadInputException($"the file '{path}' cannot be read: {(File.Exists(path) ? e.Message : "there is no such file")}");
+            throw new BadInputException($"the file '{path}' cannot be read: {(File.Exists(path) ? e.Message : Directory.Exists(path) ? "it is a folder" : "there is no such file")}");
         }
     }
 
@@ -37,6 +37,11 @@ public static class AtomicFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
+            if (e is DirectoryNotFoundException)
+            {
+                throw new BadInputException($"the file '{path}' cannot be written: there is no such folder");
+            }
+
             if (File.Exists(beside))
             {
                 File.Delete(beside);

@@ -127,7 +127,7 @@ public sealed class JsonPlace
     {
         var message = e.Message;
         var end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
-        return message.Contains("depth to be zero", StringComparison.Ordinal)
+        return message.Contains("depth to be zero", StringComparison.Ordinal) || message.Contains("end of data", StringComparison.Ordinal)
             ? "the file ends in the middle; a bracket was never closed"
             : "this is no JSON: " + (end < 0 ? message : message[..end]);
     }

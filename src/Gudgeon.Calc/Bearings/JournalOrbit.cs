@@ -20,7 +20,7 @@ public enum MobilityForm
 /// <param name="Drift">Distance between the ends of the last two cycles, in clearances: small when the orbit has closed.</param>
 public readonly record struct OrbitResult(
     [Quantity("least film thickness", Dimension.Length, "µm", Symbol = "h0")] double LeastFilm,
-    [Quantity("crank angle of the least film", Dimension.Angle, "°", Symbol = "θ")] double Angle,
+    [Quantity("crank angle of the least film", Dimension.Angle, "°", Symbol = "θh")] double Angle,
     [Quantity("greatest eccentricity ratio", Dimension.Number, Symbol = "ε")] double GreatestEccentricity,
     [Quantity("mean eccentricity ratio", Dimension.Number)] double MeanEccentricity,
     [Quantity("drift of the orbit from cycle to cycle", Dimension.Number)] double Drift);

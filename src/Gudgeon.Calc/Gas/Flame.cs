@@ -87,7 +87,7 @@ public static class Flame
         [Quantity("carbon atoms", Dimension.Number, Symbol = "C", Min = 0)] double carbon,
         [Quantity("hydrogen atoms", Dimension.Number, Symbol = "H", Min = 0)] double hydrogen,
         [Quantity("air/fuel ratio by mass", Dimension.Number, Symbol = "AFR", Above = 0)] double airFuelRatio,
-        [Quantity("enthalpy of fuel and air", Dimension.SpecificEnergy, "kJ/kg", Symbol = "h")] double enthalpy,
+        [Quantity("enthalpy", Dimension.SpecificEnergy, "kJ/kg", Symbol = "h", Help = "Of fuel and air.")] double enthalpy,
         [Quantity("pressure", Dimension.Pressure, "bar", Symbol = "p", Above = 0, Max = 1e8)] double pressure,
         [Quantity("oxygen atoms", Dimension.Number, Symbol = "O", Min = 0)] double oxygen = 0,
         [Quantity("air model", Dimension.Number)] AirModel air = AirModel.StandardDry) =>

@@ -36,6 +36,6 @@ public static class NormalShock
             pressure,
             density,
             pressure / density,
-            Math.Pow(density, gamma / (gamma - 1)) * Math.Pow(pressure, -1 / (gamma - 1)));
+            Math.Exp(((gamma * Math.Log(density)) - Math.Log(pressure)) / (gamma - 1)));
     }
 }

@@ -51,6 +51,13 @@ public static class RiemannProblem
     private const string Source = "Toro, Riemann Solvers and Numerical Methods for Fluid Dynamics, 3rd ed. 2009, eqs 4.5-4.9 and sections 4.3-4.5";
 
     /// <summary>The star region between the waves, and the waves' speeds.</summary>
+    /// <param name="leftDensity">Density left of the diaphragm, kg/m³.</param>
+    /// <param name="leftVelocity">Velocity left of it, m/s.</param>
+    /// <param name="leftPressure">Pressure left of it, Pa.</param>
+    /// <param name="rightDensity">Density right of the diaphragm, kg/m³.</param>
+    /// <param name="rightVelocity">Velocity right of it, m/s.</param>
+    /// <param name="rightPressure">Pressure right of it, Pa.</param>
+    /// <param name="gamma">Ratio of specific heats.</param>
     [Formula("Riemann problem", Expression, Source, Provenance = Provenance.FromMemory)]
     public static RiemannStar Solve(
         [Quantity("density left", Dimension.Density, "kg/m³", Symbol = "ρL", Above = 0)] double leftDensity,
@@ -63,6 +70,15 @@ public static class RiemannProblem
         Solve(new(leftDensity, leftVelocity, leftPressure), new(rightDensity, rightVelocity, rightPressure), gamma);
 
     /// <summary>Where the waves stand a time after the diaphragm burst.</summary>
+    /// <param name="leftDensity">Density left of the diaphragm, kg/m³.</param>
+    /// <param name="leftVelocity">Velocity left of it, m/s.</param>
+    /// <param name="leftPressure">Pressure left of it, Pa.</param>
+    /// <param name="rightDensity">Density right of the diaphragm, kg/m³.</param>
+    /// <param name="rightVelocity">Velocity right of it, m/s.</param>
+    /// <param name="rightPressure">Pressure right of it, Pa.</param>
+    /// <param name="time">Time since the burst, s.</param>
+    /// <param name="diaphragm">Place of the diaphragm, m.</param>
+    /// <param name="gamma">Ratio of specific heats.</param>
     [Formula("Riemann problem wave positions", "x = x0 + S t; " + Expression, Source, Provenance = Provenance.FromMemory)]
     public static WavePositions Positions(
         [Quantity("density left", Dimension.Density, "kg/m³", Symbol = "ρL", Above = 0)] double leftDensity,
@@ -91,6 +107,7 @@ public static class RiemannProblem
         var (aL, aR) = (left.SoundSpeed(gamma), right.SoundSpeed(gamma));
         FormulaDomainException.Unless(2 * (aL + aR) / (gamma - 1) > right.Velocity - left.Velocity, "velocities: the gases draw apart so fast that a vacuum opens between them");
         var p = StarPressure(left, right, gamma);
+        FormulaDomainException.Unless(double.IsFinite(p) && p > 0, "velocities: so far apart that no pressure between the waves can be worked out");
         var (fL, _) = Curve(p, left, aL, gamma);
         var (fR, _) = Curve(p, right, aR, gamma);
         var u = 0.5 * (left.Velocity + right.Velocity + fR - fL);

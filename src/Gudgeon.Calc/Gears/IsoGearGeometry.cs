@@ -148,6 +148,7 @@ public static class IsoGearGeometry
     private static double TipTangent(double reference, double basic, double module, double shift)
     {
         var tip = reference + (2 * module * (1 + shift));
+        FormulaDomainException.Unless(tip > basic, "profile shift: the tip circle falls inside the base circle");
         return Math.Sqrt((tip * tip) - (basic * basic)) / 2;
     }
 }

@@ -154,6 +154,7 @@ public static class OilFilm
         var rx = 1 / ((2 / ball) + (2 / inner));
         var ry = 1 / ((2 / ball) - (1 / (conformity * ball)));
         var pitch = (inner + outer) / 2;
+        FormulaDomainException.Unless(ball < pitch, "ball diameter: must be less than the pitch diameter of the races");
         var entrainment = speed * ((pitch * pitch) - (ball * ball)) / (4 * pitch);
         var ballLoad = 5 * load / balls;
         var ellipticity = Ellipticity(rx, ry);

@@ -71,6 +71,7 @@ public static class ThreadLimits
         [Quantity("thread diameter", Dimension.Length, "mm", Symbol = "d", Above = 0)] double diameter,
         [Quantity("pitch", Dimension.Length, "mm", Symbol = "P", Above = 0)] double pitch)
     {
+        var minorTolerance = Row(pitch).Minor * Micrometre;
         var sizes = MetricThread.Sizes(diameter, pitch);
         var pitchMin = Printed(sizes.PitchDiameter);
         var minorMin = Printed(sizes.MinorDiameter);
@@ -78,7 +79,7 @@ public static class ThreadLimits
         return new NutThreadLimits(
             pitchMin + (pitchTolerance * Micrometre),
             pitchMin,
-            minorMin + (Row(pitch).Minor * Micrometre),
+            minorMin + minorTolerance,
             minorMin);
     }
 

@@ -1,5 +1,6 @@
 using Gudgeon.Calc.Catalogue;
 using MathNet.Numerics.Distributions;
+using MathNet.Numerics.RootFinding;
 
 namespace Gudgeon.Calc.Metrology;
 
@@ -56,8 +57,18 @@ public static class CombinedUncertainty
     [return: Quantity("Student factor", Dimension.Number, Symbol = "t")]
     public static double Student(
         [Quantity("degrees of freedom", Dimension.Number, Symbol = "ν", Min = 1)] double freedom,
-        [Quantity("coverage probability", Dimension.Number, "%", Symbol = "p", Above = 0, Below = 1)] double probability = 0.9545) =>
-        StudentT.InvCDF(0, 1, freedom, (1 + probability) / 2);
+        [Quantity("coverage probability", Dimension.Number, "%", Symbol = "p", Above = 0, Below = 1)] double probability = 0.9545)
+    {
+        var level = (1 + probability) / 2;
+        FormulaDomainException.Unless(level < 1 - 1e-12, "coverage probability: too near to certainty for a factor");
+        var far = 2.0;
+        while (StudentT.CDF(0, 1, freedom, far) < level)
+        {
+            far *= 2;
+        }
+
+        return Brent.FindRoot(t => StudentT.CDF(0, 1, freedom, t) - level, 0, far, 1e-14 * far, 500);
+    }
 
     /// <summary>Expanded uncertainty for a coverage probability.</summary>
     /// <param name="standard">Combined standard uncertainty, m.</param>

@@ -74,7 +74,7 @@ public static class IdealCycles
     public static IdealCycle LimitedPressure(
         [Quantity("compression ratio", Dimension.Number, Symbol = "rc", Above = 1, Max = 100)] double compressionRatio,
         [Quantity("heat over cv T1", Dimension.Number, Symbol = "q", Above = 0)] double heat,
-        [Quantity("pressure limit p3/p1", Dimension.Number, Symbol = "p3", Above = 1)] double peakPressure,
+        [Quantity("peak pressure p3/p1", Dimension.Number, Symbol = "p3", Above = 1, Help = "The limit that is held.")] double peakPressure,
         [Quantity("ratio of specific heats", Dimension.Number, Symbol = "γ", Above = 1, Max = 5.0 / 3)] double gamma = 1.3)
     {
         var compressed = Math.Pow(compressionRatio, gamma);

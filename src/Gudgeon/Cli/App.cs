@@ -30,6 +30,7 @@ public static class App
             config.SetApplicationName("gudgeon");
             config.SetApplicationVersion(typeof(App).Assembly.GetName().Version!.ToString(3));
             config.UseStrictParsing();
+            config.SetInterceptor(new OptionsHaveValues());
             config.SetExceptionHandler((e, _) => Explain(e, args, verbs));
             Verbs(config, verbs);
         });

@@ -138,8 +138,9 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
     {
         Out.Line($"{f.Check.Title} [{f.Id}]: {f.Verdict.Words()}");
         Out.Line($"  {Figure(f, imperial)}");
-        Out.LineIf(f.Judgement is not null, $"  limit from: {f.Judgement?.LimitSource}");
-        foreach (var name in f.Trace.Limits.Where(snapshot.Limits.ContainsKey))
+        var own = f.Trace.Limits.Where(snapshot.Limits.ContainsKey).ToList();
+        Out.LineIf(f.Judgement is not null && own.Count == 0, $"  limit from: {f.Judgement?.LimitSource}");
+        foreach (var name in own)
         {
             Out.Line($"  limit of one's own: {name} is {snapshot.Limits[name].Text}, because {snapshot.Limits[name].Reason}");
         }
@@ -203,7 +204,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
 
         var spread = f.ValueUncertainty > 0 ? $" ± {Figures.Number(2 * f.ValueUncertainty / Units.Declared(j.Dimension, j.Unit).Factor, 2)}" : "";
         var reserve = f.ReserveUncertainty > 0 ? $" ± {Figures.Number(2 * f.ReserveUncertainty, 2)}" : "";
-        return $"{j.Quantity} {j.Print(j.Value, imperial)}{(imperial ? "" : spread)}{(j.Remark.Length > 0 ? " " + j.Remark : "")}, wanted {j.LimitText}; reserve {Figures.Number(j.Reserve, 3)}{reserve}";
+        return $"{j.Quantity} {j.Print(j.Value, imperial)}{(imperial ? "" : spread)}{(j.Remark.Length > 0 ? " " + j.Remark : "")}, wanted {j.LimitIn(imperial)}; reserve {Figures.Number(j.Reserve, 3)}{reserve}";
     }
 
     private static string Drawn(MonteCarloResult? drawn) => drawn is null ? "" : $"reserve {Figures.Number(drawn.Mean, 4)}, standard uncertainty {Figures.Number(drawn.Deviation, 2)}, 95 % between {Figures.Number(drawn.Low, 4)} and {Figures.Number(drawn.High, 4)}, holds in {drawn.Conformity.ToString("P1", CultureInfo.InvariantCulture)} of {drawn.Draws}";

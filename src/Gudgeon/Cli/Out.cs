@@ -1,11 +1,10 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using Gudgeon.Book.Values;
 
 namespace Gudgeon.Cli;
 
-/// <summary>What the verbs print, and the files they open.</summary>
+/// <summary>What the verbs print.</summary>
 internal static class Out
 {
     private static readonly JsonSerializerOptions Options = new()
@@ -46,18 +45,4 @@ internal static class Out
     }
 
     public static void Json(object value) => Line(JsonSerializer.Serialize(value, Options));
-
-    /// <summary>Opens a text file that the user named.</summary>
-    /// <exception cref="BadInputException">It is not there or cannot be read.</exception>
-    public static StreamReader OpenText(string path)
-    {
-        try
-        {
-            return new StreamReader(path);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BadInputException($"the file '{path}' cannot be read: {(File.Exists(path) ? e.Message : "there is no such file")}");
-        }
-    }
 }

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Rows;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
@@ -107,7 +108,7 @@ internal sealed class WorkCommand : Command<WorkCommand.Settings>
 
     private static int Rows(Settings settings)
     {
-        using var file = Out.OpenText(settings.Rows!);
+        using var file = new StringReader(AtomicFile.Read(settings.Rows!));
         var results = RowSheet.Read(file, Path.GetFileName(settings.Rows!)).Select(RowSheet.Check).ToList();
         if (settings.Json)
         {

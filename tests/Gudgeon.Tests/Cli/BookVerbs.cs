@@ -40,7 +40,7 @@ public sealed class BookVerbs : IDisposable
     {
         Assert.StartsWith("Tern begins in tern.json", _workshop.Good("new", "tern.json", "--name", "Tern"), StringComparison.Ordinal);
         Refusal.Holds(_workshop.Run("show"), "the book holds no values yet");
-        Assert.Equal("engine.cylinders is 2 (assumed)\n", _workshop.Good("set", "engine.cylinders", "2"));
+        Assert.Equal("engine.cylinders is 2 (manual)\n", _workshop.Good("set", "engine.cylinders", "2"));
         Assert.Equal("cylinder.bore is 94.00 mm (manual)\n", _workshop.Good("set", "tern.json", "cylinder.bore", "94.00 mm", "--how", "manual"));
         Assert.Equal("cylinder[1].bore is 94.012 mm ± 0.006 mm (measured with bore gauge by Ada on 2026-03-01)\n", _workshop.Good("measure", "cylinder[1].bore", "94.012 ± 0.006 mm", "--with", "bore gauge", "--by", "Ada", "--on", "2026-03-01"));
         Assert.Equal(
@@ -120,15 +120,12 @@ public sealed class BookVerbs : IDisposable
     [Theory]
     [InlineData("set|cylinder.bore|94", "Bore: given '94' without a unit, wanted a length such as '12.3 mm'")]
     [InlineData("set|cylinder.bore|94 N", "which is a force; wanted a length")]
-    [InlineData("set|cylinder.bore|94 N·m", "which is a torque; wanted a length")]
     [InlineData("set|cylinder.bore|94 furlongs", "'furlongs' is not a unit known here")]
     [InlineData("set|cylinder.bore|94,5 mm", "a decimal comma, wanted a point")]
     [InlineData("set|cylinder.bore|NaN mm", "wanted a length")]
-    [InlineData("set|cylinder.bore|Infinity mm", "wanted a length")]
     [InlineData("set|cylinder.bore|1e999 mm", "wanted a finite number")]
     [InlineData("set|cylinder.bore|-94 mm", "which cannot be; wanted more than zero")]
     [InlineData("set|cylinder.bore|0 mm", "which cannot be; wanted more than zero")]
-    [InlineData("set|cylinder.bore|", "wanted a length")]
     [InlineData("set|cylinder.bore", "wanted: gudgeon set [BOOK] PATH VALUE")]
     [InlineData("set|cylindr.bore|94 mm", "there is no field 'cylindr.bore'; the nearest is 'cylinder.bore'")]
     [InlineData("set|cylinder[first].bore|94 mm", "wanted a cylinder number, such as cylinder[1]")]
@@ -140,10 +137,10 @@ public sealed class BookVerbs : IDisposable
     [InlineData("set|cylinder.bore|94 mm|--change|deckd", "there is no change 'deckd'; the nearest is 'decked'")]
     [InlineData("set|nosuch.json|cylinder.bore|94 mm", "the file 'nosuch.json' cannot be read: there is no such file")]
     [InlineData("set|cylinder.bore|94 mm|--hwo|manual", "Unknown option 'hwo'")]
+    [InlineData("set|cylinder.bore|94 mm|--how", "--how: missing its how")]
     [InlineData("measure|cylinder.bore|94 mm|--with|bore gauge", "a reading needs the instrument and the person")]
-    [InlineData("measure|cylinder.bore|94 N|--with|bore gauge|--by|Ada", "which is a force; wanted a length")]
     [InlineData("new|tern.json", "the file 'tern.json' exists; a new book does not write over it")]
-    [InlineData("new|nosuch/finch.json", "cannot be written")]
+    [InlineData("new|nosuch/finch.json", "the file 'nosuch/finch.json' cannot be written: there is no such folder")]
     [InlineData("change|add|decked", "there is already a change 'decked'")]
     [InlineData("change|add|two words", "wanted a short name of letters, digits and dashes")]
     [InlineData("change|on|nosuch", "there is no change 'nosuch'; the nearest is 'decked'")]

@@ -15,9 +15,9 @@ public sealed class CheckVerb : IDisposable
         Squish clearance, cold [squish[1]]: holds
           squish clearance 1.1 mm, wanted at least 1 mm; reserve 1.1
           limit from: common practice, no source
-          squish clearance: s = t + h - e
-            (1.1 mm) = (1 mm) + (0.1 mm) - (0 mm)
-            trade usage; clearance for the steel-rod engines of the trade is about 1 mm
+          squish clearance: c = tg + h + hr
+            (1.1 mm) = (1 mm) + (0.1 mm) + (0 mm)
+            Geometry of the parts at top dead centre
           read:
             cylinder[1].deckHeight             0.10 mm (change decked, assumed) from cylinder.deckHeight
             cylinder[1].gasketThickness        1.00 mm (manual) from cylinder.gasketThickness
@@ -84,6 +84,23 @@ public sealed class CheckVerb : IDisposable
         Assert.Contains("limit of one's own: squish.min is 1.2 mm, because long aluminium rods", outcome.Output, StringComparison.Ordinal);
     }
 
+    /// <summary>0.10 mm off the deck is 0.10 mm off the squish; the deck was read before the change and must be read again.</summary>
+    [Fact]
+    public void ChangesSaysWhatAChangeDoesAndWhatToMeasureAgain()
+    {
+        _workshop.Good("change", "off", "decked");
+        _workshop.Good("measure", "cylinder[1].deckHeight", "0.20 mm ± 0.02 mm", "--with", "dial gauge", "--by", "Ada");
+        _workshop.Good("change", "on", "decked");
+        var lines = _workshop.Good("changes", "--change", "decked").Split('\n');
+        Assert.Equal("decked: Deck skimmed", lines[0]);
+        Assert.Contains("  v squish[1]                    1.2 mm, holds (reserve 1.2) -> 1.1 mm, holds (reserve 1.1)", lines);
+        Assert.Contains(lines, l => l.StartsWith("    cylinder[1].deckHeight ", StringComparison.Ordinal));
+        var change = _workshop.Run("changes", "--json").Json[0];
+        Assert.Equal("decked", change.GetProperty("change").GetString());
+        Assert.All(change.GetProperty("moves").EnumerateArray(), m => Assert.False(m.GetProperty("turned").GetBoolean()));
+        Refusal.Holds(_workshop.Run("changes", "--change", "deckd"), "there is no change 'deckd'; the nearest is 'decked'");
+    }
+
     [Fact]
     public void ListNamesTheChecksWithoutABook() =>
         Assert.Contains("  squish               Squish clearance, cold", _workshop.Good("check", "--list").Split('\n'));
@@ -95,6 +112,7 @@ public sealed class CheckVerb : IDisposable
     [InlineData("--monte-carlo|0", "given '0', wanted a whole number of draws, at least 100")]
     [InlineData("--monte-carlo|-5", "wanted a whole number of draws")]
     [InlineData("--monte-carlo|many", "given 'many', wanted a whole number of draws")]
+    [InlineData("--explain", "--explain: missing its id")]
     [InlineData("--explian|squish", "Unknown option 'explian'")]
     public void RefusesInOneSentence(string words, string sentence) => Refusal.Holds(_workshop.Run(["check", .. words.Split('|')]), sentence);
 }
