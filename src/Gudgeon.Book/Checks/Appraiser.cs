@@ -52,7 +52,9 @@ public sealed class Appraiser(DutyDesk desk)
     {
         try
         {
-            return check.Examine(new View(snapshot, desk, nudged, slightly), index);
+            var view = new View(snapshot, desk, nudged, slightly);
+            var judgement = check.Examine(view, index);
+            return view.Trace.Missing.Any() ? null : judgement;
         }
         catch (Exception e) when (e is FormulaDomainException or OutOfRangeException or BadInputException)
         {

@@ -107,6 +107,12 @@ public sealed class DutyDesk
     {
         var limit = view.Amount(Engine.RevLimit);
         var from = view.AmountOr(Engine.RunFrom, 3000 * Math.PI / 30);
+        if (from >= limit)
+        {
+            view.Unknown($"a run that starts below the rev limit ({Engine.RunFrom.Path} is {Engine.RunFrom.Print(from)}, the limit {Engine.RevLimit.Print(limit)})");
+            return [];
+        }
+
         return double.IsNaN(limit) ? [] : [.. Enumerable.Range(0, Speeds).Select(i => from + ((limit - from) * i / (Speeds - 1)))];
     }
 

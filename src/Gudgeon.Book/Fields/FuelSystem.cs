@@ -12,8 +12,8 @@ public static class FuelSystem
     public static readonly Field Temperature = Subject.Amount("temperature", "Fuel temperature", Dimension.Temperature, "°C", (-10, 60));
     public static readonly Field Injectors = Subject.Count("injectors", "Injectors in all", (1, 24));
     public static readonly Field InjectorFlow = Subject.Amount("injectorFlow", "Flow of one injector, held open", Dimension.MassFlow, "g/s", (0.5, 60), "catch and weigh at the running pressure", "At the fuel pressure that it will see.");
-    public static readonly Field InjectorDutyMax = Subject.Amount("injectorDutyMax", "Greatest injector duty", Dimension.Number, "%", (60, 95), help: "85 % when left out.");
-    public static readonly Field EvaporatedInPort = Subject.Amount("evaporatedInPort", "Share evaporated before the valve", Dimension.Number, "", (0, 1), zero: true, help: "0.6 when left out.");
+    public static readonly Field InjectorDutyMax = Subject.Amount("injectorDutyMax", "Greatest injector duty", Dimension.Number, "%", (60, 95), help: "85 % when left out.", most: 1);
+    public static readonly Field EvaporatedInPort = Subject.Amount("evaporatedInPort", "Share evaporated before the valve", Dimension.Number, "", (0, 1), zero: true, help: "0.6 when left out.", most: 1);
 }
 
 /// <summary>The burn, the walls and the friction of the engine model.</summary>

@@ -21,7 +21,7 @@ public static class Cooler
 {
     private static readonly Subject Subject = new("cooler", "Charge cooler");
 
-    public static readonly Field Effectiveness = Subject.Amount("effectiveness", "Effectiveness", Dimension.Number, "", (0.2, 0.95), "three thermocouples under load", "Share of the way from delivery to coolant temperature; left out when there is no cooler.");
+    public static readonly Field Effectiveness = Subject.Amount("effectiveness", "Effectiveness", Dimension.Number, "", (0.2, 0.95), "three thermocouples under load", "Share of the way from delivery to coolant temperature; left out when there is no cooler.", most: 1);
     public static readonly Field CoolantTemperature = Subject.Amount("coolantTemperature", "Coolant or cooling-air temperature", Dimension.Temperature, "°C", (0, 70));
     public static readonly Field FlowArea = Subject.Amount("flowArea", "Effective flow area of the core", Dimension.Area, "mm²", (300, 10000), "flow bench at a known pressure drop");
 }

@@ -9,7 +9,7 @@ namespace Gudgeon.Book.Fields;
 /// <param name="Indexing">How its instances are told apart.</param>
 public sealed record Subject(string Path, string Label, Indexing Indexing = Indexing.None)
 {
-    /// <summary>Declares an amount that cannot be zero or less unless <paramref name="signed"/> or <paramref name="zero"/>. The plausible range is in the display unit.</summary>
+    /// <summary>Declares an amount that cannot be zero or less unless <paramref name="signed"/> or <paramref name="zero"/>, nor more than <paramref name="most"/>, SI. The plausible range is in the display unit.</summary>
     internal Field Amount(
         string name,
         string label,
@@ -19,7 +19,8 @@ public sealed record Subject(string Path, string Label, Indexing Indexing = Inde
         string measured = "",
         string help = "",
         bool signed = false,
-        bool zero = false)
+        bool zero = false,
+        double most = double.MaxValue)
     {
         var shown = Units.Declared(dimension, unit);
         var least = signed ? double.NegativeInfinity : zero || dimension == Dimension.Temperature ? 0 : double.Epsilon;
@@ -28,7 +29,7 @@ public sealed record Subject(string Path, string Label, Indexing Indexing = Inde
             Dimension = dimension,
             Unit = unit,
             Plausible = (shown.ToSi(plausible.Low), shown.ToSi(plausible.High)),
-            Possible = (least, double.MaxValue),
+            Possible = (least, most),
             Measured = measured,
             Help = help,
         };

@@ -30,7 +30,7 @@ public static class Driveline
     public static readonly Field Primary = Subject.Amount("primary", "Primary ratio", Dimension.Number, "", (1, 3), "count teeth");
     public static readonly Field Gears = Subject.Table("gears", "Gearbox ratios", "Input turns per output turn, first gear to top.", new Column("ratio", Dimension.Number, ""));
     public static readonly Field Final = Subject.Amount("final", "Final drive ratio", Dimension.Number, "", (1.5, 5), "count teeth");
-    public static readonly Field Efficiency = Subject.Amount("efficiency", "Driveline efficiency", Dimension.Number, "", (0.8, 0.98));
+    public static readonly Field Efficiency = Subject.Amount("efficiency", "Driveline efficiency", Dimension.Number, "", (0.8, 0.98), most: 1);
     public static readonly Field ShiftTime = Subject.Amount("shiftTime", "Time without drive at a shift", Dimension.Time, "ms", (10, 600));
     public static readonly Field LaunchSpeed = Subject.Amount("launchSpeed", "Engine speed held at the launch", Dimension.RotationalSpeed, "rpm", (2000, 12000));
 }

@@ -20,6 +20,11 @@ public static class BookRules
             Verify(path, value);
         }
 
+        foreach (var reading in book.Measurements)
+        {
+            Verify(reading.Address.Path, reading.Value);
+        }
+
         VerifyFiring(book.Now());
         VerifyCylinders(book);
     }

@@ -33,7 +33,9 @@ public sealed record Need(double Power, IReadOnlyList<NeedLine> Lines, string No
 public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
 {
     private const double QuarterMile = 402.336;
-    private const double Close = 5e-4;
+    private const double Close = 2e-5;
+    private const double FarthestBlower = 2;
+    private const double FarthestIdeal = 8;
 
     /// <summary>What this power needs.</summary>
     /// <exception cref="BadInputException">The engine cannot be run yet.</exception>
@@ -47,24 +49,39 @@ public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
         }
 
         var fitted = view.Amount(Blower.DriveRatio);
-        var (ratio, duty) = Solve(power, fitted, x => Run(x));
-        var reached = Math.Abs(duty.Power.Value / power - 1) < 2 * Close;
+        var (ratio, duty, peaked) = Solve(power, fitted, FarthestBlower, x => Run(x));
+        var reached = Reached(duty, power);
         var note = reached
             ? "found by running the engine model with other drive ratios"
-            : $"this blower does not reach it: the most it gives is {Target.Power.Print(duty.Power.Value)} at a drive ratio of {Figures.Number(ratio, 4)}";
-        return new Need(power, Lines(view, now, duty, power, fitted, ratio), note, reached);
+            : $"not reached: {(peaked ? "this blower gives no more than about" : "at twice the drive ratio that is fitted it gives")} {Target.Power.Print(duty.Power.Value)}, at a drive ratio of {Figures.Number(ratio, 4)}";
+        return new Need(power, Lines(view, now, duty, power, fitted, ratio), note + Beyond(view, duty), reached);
     }
 
-    /// <summary>The power that this quarter-mile time needs, W.</summary>
-    /// <exception cref="BadInputException">Something is missing, or grip makes the time impossible.</exception>
-    public double PowerForQuarter(double time)
+    /// <summary>What this quarter-mile time needs; when grip, wheelie, clutch or gearing make it impossible, the best time and why.</summary>
+    /// <exception cref="BadInputException">Something is missing.</exception>
+    public Need ForQuarter(double time)
     {
         var view = new View(snapshot, desk);
         var spec = SprintAssembly.Build(view, QuarterMile) ?? throw new BadInputException($"the run cannot be computed yet; wanted: {Wanted.Words(view.Trace.Missing)}");
         var scale = StandingStart.TorqueScaleFor(spec, time);
+        var now = view.Duty()!;
         return scale.Possible
-            ? scale.Scale * view.Duty()!.Power.Value
-            : throw new BadInputException($"a quarter mile in {Target.QuarterTime.Print(time)} cannot be had by power: the best is {Target.QuarterTime.Print(scale.BestTime)}, chiefly limited by {EnumWords.Of(scale.ChiefLimit.ToString())}");
+            ? ForPower(scale.Scale * now.Power.Value)
+            : new Need(
+                now.Power.Value,
+                [new("quarter-mile time", StandingStart.Run(spec).At(QuarterMile)?.Time ?? double.NaN, scale.BestTime, double.NaN, Dimension.Time, "s")],
+                $"a quarter mile in {Target.QuarterTime.Print(time)} cannot be had by power: with any amount of it the best is {Target.QuarterTime.Print(Math.Round(scale.BestTime, 3))}, held back chiefly by {EnumWords.Of(scale.ChiefLimit.ToString())}",
+                false);
+    }
+
+    private static bool Reached(EngineDuty duty, double power) => Math.Abs((duty.Power.Value / power) - 1) < 2 * Close;
+
+    /// <summary>Says when the answer lies where the makers' data end.</summary>
+    private static string Beyond(View view, EngineDuty duty)
+    {
+        var outside = duty.Figures.Any(p => p.Figures.Blower?.Extrapolated == true) ? "; the compressor runs outside its map there" : "";
+        var fast = view.AmountIf(Blower.MaxSpeed) is { } most && duty.Points[^1].Figures!.Blower?.Speed > most ? $"; its speed passes the {Blower.MaxSpeed.Print(most)} that the maker allows" : "";
+        return outside + fast;
     }
 
     private EngineDuty Run(double? driveRatio)
@@ -75,8 +92,11 @@ public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
         return view.Duty() ?? throw new BadInputException($"the engine cannot be run; wanted: {Wanted.Words(view.Trace.Missing)}");
     }
 
-    /// <summary>Regula falsi with the Illinois step on the power; the best that was seen when it cannot be bracketed.</summary>
-    private static (double Value, EngineDuty Duty) Solve(double power, double start, Func<double, EngineDuty> run)
+    /// <summary>
+    /// Regula falsi with the Illinois step on the power. When the power is not bracketed, the most that was seen, and
+    /// whether the power had peaked there or was still rising at <paramref name="farthest"/> times the start.
+    /// </summary>
+    private static (double Value, EngineDuty Duty, bool Peaked) Solve(double power, double start, double farthest, Func<double, EngineDuty> run)
     {
         var (low, high) = (start, start);
         var lowDuty = run(start);
@@ -88,12 +108,12 @@ public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
             lowDuty = run(low);
         }
 
-        while (highDuty.Power.Value < power && high < 1.6 * start)
+        while (highDuty.Power.Value < power && high < farthest * start)
         {
             var next = run(high * 1.1);
             if (next.Power.Value <= highDuty.Power.Value)
             {
-                return (high, highDuty);
+                return (high, highDuty, true);
             }
 
             (low, lowDuty) = (high, highDuty);
@@ -103,23 +123,23 @@ public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
         var (fLow, fHigh) = (lowDuty.Power.Value - power, highDuty.Power.Value - power);
         if (fLow > 0 || fHigh < 0)
         {
-            return fLow > 0 ? (low, lowDuty) : (high, highDuty);
+            return fLow > 0 ? (low, lowDuty, false) : (high, highDuty, false);
         }
 
-        for (var i = 0; i < 20; i++)
+        for (var i = 0; i < 20 && high > low && fHigh > fLow; i++)
         {
-            var x = high > low && fHigh > fLow ? low - (fLow * (high - low) / (fHigh - fLow)) : high;
+            var x = low - (fLow * (high - low) / (fHigh - fLow));
             var duty = run(x);
             var f = duty.Power.Value - power;
-            if (Math.Abs(f) < Close * power || high <= low)
+            if (Math.Abs(f) < Close * power)
             {
-                return (x, duty);
+                return (x, duty, false);
             }
 
             (low, fLow, high, fHigh) = f < 0 ? (x, f, high, fHigh / 2) : (low, fLow / 2, x, f);
         }
 
-        return (high, highDuty);
+        return (high, highDuty, false);
     }
 
     /// <summary>An engine without a blower is asked through an ideal one: no losses, cooled to the air of the day.</summary>
@@ -131,14 +151,14 @@ public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
         }
 
         var speeds = now.Points.Select(p => p.Speed).ToList();
-        var (_, duty) = Solve(power, 1.0, x => new EngineDuty(EngineRun.Run(WithIdeal(now.Spec, x), speeds, now), now.Ambient, now.Spec) is var run && run.Points.All(p => p.Converged)
+        var (_, duty, peaked) = Solve(power, 1.0, FarthestIdeal, x => new EngineDuty(EngineRun.Run(WithIdeal(now.Spec, x), speeds, now), now.Ambient, now.Spec) is var run && run.Points.All(p => p.Converged)
             ? run
             : throw new BadInputException("the engine run with an ideal blower did not settle"));
-        var reached = Math.Abs(duty.Power.Value / power - 1) < 2 * Close;
+        var reached = Reached(duty, power);
         return new Need(
             power,
             LinesWithout(view, now, duty, power),
-            reached ? "this engine has no blower: found by running the model with an ideal cooled one, so a real one needs more" : $"even an ideal blower gives no more than {Target.Power.Print(duty.Power.Value)}",
+            reached ? "this engine has no blower: found by running the model with an ideal cooled one, so a real one needs more" : $"{(peaked ? "even an ideal blower gives no more than about" : "an ideal blower, tried this far, gives")} {Target.Power.Print(duty.Power.Value)}",
             false);
     }
 

@@ -82,7 +82,7 @@ public static class RowSheet
             rows.Add(new KnownRow((int)csv.LineNumber, Cell("id"), Cell("formula"), Cell("inputs"), Cell("output"), Cell("expected"), Cell("tolerance"), Cell("source"), Cell("kind")));
         }
 
-        return rows;
+        return rows.Count > 0 ? rows : throw new BadInputException($"{name}: there is no row under the headings");
     }
 
     /// <summary>Computes a row. A row that cannot be computed says why and is outside.</summary>

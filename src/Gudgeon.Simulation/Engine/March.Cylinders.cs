@@ -261,14 +261,15 @@ internal sealed partial class March
 
     /// <summary>
     /// 1/τ of the end gas from the closed inlet valve until it is burned: full weight to 85 %, none from 95 % burned, since
-    /// what goes off later is too little to hear. Nothing below 600 K, where the delay exceeds a cycle.
+    /// what goes off later is too little to hear. Nothing below 400 K, where
+    /// the delay is seconds long.
     /// </summary>
     private double KnockRate(int c, int n, int i)
     {
         var z = _zones[c];
         var mixed = z.Mode == ZoneMode.Mixed;
         var t = mixed ? Nodes.Temperature[n] : z.UnburnedTemperature;
-        if ((mixed && _tables[c].Angle[i] < 400) || t < 600)
+        if ((mixed && _tables[c].Angle[i] < 400) || t < 400)
         {
             return 0;
         }

@@ -1,4 +1,6 @@
+using Gudgeon.Book.Rows;
 using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -91,6 +93,12 @@ public static class App
                 return Refuse($"there is no verb '{args[0]}'; the nearest is '{Nearest.To(args[0], verbs)}' (gudgeon --help lists them all)");
             case BadInputException or CommandAppException or IOException or UnauthorizedAccessException:
                 return Refuse(e.Message);
+            case OutOfRangeException range:
+                Console.Error.WriteLine("gudgeon: " + FormulaCall.Sentence(range));
+                return BadInput;
+            case FormulaDomainException:
+                Console.Error.WriteLine("gudgeon: " + e.Message);
+                return BadInput;
             case OperationCanceledException:
                 Console.Error.WriteLine("gudgeon: stopped; nothing was changed");
                 return Stopped;

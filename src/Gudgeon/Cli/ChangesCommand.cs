@@ -16,6 +16,9 @@ internal sealed class ChangesCommand : Command<ChangesCommand.Settings>
         public string? Change { get; init; }
     }
 
+    /// <summary>Said above consequences that were worked without uncertainties, which would take long for every change.</summary>
+    internal const string WithoutUncertainty = "Verdicts here leave the uncertainties out; gudgeon changes --change ID counts them.";
+
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var book = settings.Open().Book;
@@ -29,6 +32,7 @@ internal sealed class ChangesCommand : Command<ChangesCommand.Settings>
         }
 
         Out.LineIf(all.Count == 0, "the book has no changes yet");
+        Out.LineIf(settings.Change is null && all.Count > 0, WithoutUncertainty);
         all.ForEach(c => Print(c, settings.Imperial));
         return 0;
     }

@@ -157,7 +157,11 @@ internal sealed class DemoCommand : Command<DemoCommand.Settings>
             Out.IntoFile(In("run.csv"), () => RunCommand.Csv(_duty.Points));
             Out.IntoFile(In("sprint.txt"), () => SprintCommand.Table(_sprint, imperial: false));
             Out.IntoFile(In("findings.json"), () => Out.Json(_findings.Select(f => FindingJson.Of(f))));
-            Out.IntoFile(In("changes.txt"), () => _changes.ForEach(c => ChangesCommand.Print(c, imperial: false)));
+            Out.IntoFile(In("changes.txt"), () =>
+            {
+                Out.Line(ChangesCommand.WithoutUncertainty);
+                _changes.ForEach(c => ChangesCommand.Print(c, imperial: false));
+            });
             Out.IntoFile(In("schema.json"), () => Out.Json(BookSchema.Make()));
         }
     }

@@ -29,7 +29,9 @@ internal sealed class NeedCommand : Command<NeedCommand.Settings>
 
         var snapshot = settings.Open().Book.Now();
         var solver = new NeedSolver(snapshot, new() { Cancellation = cancellationToken });
-        var need = solver.ForPower(Wanted(settings, snapshot, solver));
+        var need = settings.Quarter is { } quarter
+            ? solver.ForQuarter(KnownValue.Read(Target.QuarterTime, quarter).Si)
+            : solver.ForPower(Wanted(settings, snapshot));
         if (settings.Json)
         {
             Out.Json(new { need.Power, need.Reached, need.Note, lines = need.Lines.Select(l => new { l.Name, now = Finite(l.Now), needed = Finite(l.Needed), ruleOfThumb = Finite(l.Rule), unit = Calc.Catalogue.Dimensions.SiUnit(l.Dimension) }) });
@@ -50,16 +52,11 @@ internal sealed class NeedCommand : Command<NeedCommand.Settings>
             Out.Line($"  {line.Name,-44} {Shown(line.Now),16} {Shown(line.Needed),16} {Shown(line.Rule),16}");
         }
 
-        Out.Line("  * 300 g/kWh of petrol or its heat in another fuel, full cylinders at the charge temperature, boost with the square of the drive ratio: common practice, no source");
+        Out.LineIf(need.Lines.Any(l => !double.IsNaN(l.Rule)), "  * 300 g/kWh of petrol or its heat in another fuel, full cylinders at the charge temperature, boost with the square of the drive ratio: common practice, no source");
     }
 
-    private static double Wanted(Settings settings, Book.Build.Snapshot snapshot, NeedSolver solver)
+    private static double Wanted(Settings settings, Book.Build.Snapshot snapshot)
     {
-        if (settings.Quarter is { } quarter)
-        {
-            return solver.PowerForQuarter(KnownValue.Read(Target.QuarterTime, quarter).Si);
-        }
-
         return settings.Power is { } power
             ? KnownValue.Read(Target.Power, power).Si
             : snapshot.Find(new FieldAddress(Target.Power, ""))?.Value.Si ?? throw new BadInputException("give --power or --quarter, or set target.power in the book");
