@@ -1,5 +1,7 @@
 using Gudgeon.Book.Build;
+using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
 
 namespace Gudgeon.Book.Checks;
 
@@ -75,6 +77,12 @@ public sealed record Finding
 
     /// <summary>Capacity over demand; NaN when not known.</summary>
     public double Reserve => Judgement?.Reserve ?? double.NaN;
+
+    /// <summary>Assumed and customary amounts that it read and that carry no ±.</summary>
+    public IEnumerable<string> TakenAsExact => Trace.Reads
+        .Where(r => r.Address.Field.Kind == FieldKind.Amount && (r.Found is null ? r.Fallback is not null and not "none" : r.Found.Value.How == How.Assumed && r.Found.Value.StandardUncertainty == 0))
+        .Select(r => r.Found?.Source ?? r.Address.Path)
+        .Distinct(StringComparer.Ordinal);
 
     /// <summary>Questions about values outside what is usual.</summary>
     public IEnumerable<string> Questions => Trace.Reads.Select(r => r.Found?.Value.Question ?? "").Where(q => q.Length > 0).Distinct(StringComparer.Ordinal);

@@ -40,6 +40,9 @@ public sealed record Ladder(Field Varied, double Now, IReadOnlyList<Level> Level
     /// <summary>The top of the scale, SI.</summary>
     public double Top => ByPower ? Levels.Max(l => l.Power) : Levels.Max(l => l.Value);
 
+    /// <summary>Whether a part gives only where the compressor runs outside its map.</summary>
+    public bool OutsideMap(Rung rung) => rung.Power is { } power && !rung.GivesBelow && Levels.Any(l => l.Extrapolated) && power > Levels.Where(l => !l.Extrapolated).Select(l => l.Power).DefaultIfEmpty(0).Max();
+
     /// <summary>What is marked on the scale, SI: the target power, or the rev limit that is set; null when there is no target.</summary>
     public double? Mark => ByPower ? Target : Now;
 }
@@ -49,6 +52,8 @@ public static class GivesFirst
 {
     /// <summary>Levels of boost as shares of the drive ratio that is fitted.</summary>
     private static readonly double[] DriveShares = [0.55, 0.7, 0.8, 0.9, 1.0, 1.06, 1.12, 1.18];
+
+    private const double Plenty = 1e3;
 
     private static readonly double[] SpeedShares = [0.75, 0.85, 0.92, 1.0, 1.06, 1.12, 1.18, 1.25];
 
@@ -68,19 +73,21 @@ public static class GivesFirst
             var nudge = new Dictionary<string, double>(StringComparer.Ordinal) { [source] = now * shares[i] };
             if (new View(snapshot, desk, nudge).Duty() is not { } duty)
             {
-                dropped.Add($"{varied.Print(now * shares[i])} did not settle");
+                dropped.Add($"the level {varied.Print(now * shares[i])} did not settle");
                 continue;
             }
 
             levels.Add(new Level(now * shares[i], duty.Power.Value, duty.Most(f => f.Boost).Value, duty.Figures.Any(p => p.Figures.Blower?.Extrapolated == true)));
             foreach (var finding in findings)
             {
-                reserves[finding.Id].Add(appraiser.Nudge(finding.Check, finding.Index, snapshot, nudge, slightly: false)?.Reserve ?? double.NaN);
+                // A part without demand at one level must still be comparable with itself at the next.
+                reserves[finding.Id].Add(Math.Min(appraiser.Nudge(finding.Check, finding.Index, snapshot, nudge, slightly: false)?.Reserve ?? double.NaN, Plenty));
             }
 
             progress?.Report((i + 1.0) / shares.Length);
         }
 
+        dropped.AddRange(findings.Where(f => f.Verdict != Verdict.NotKnownYet && reserves[f.Id].Exists(double.IsNaN)).Select(f => $"{f.Id} is not known at some level"));
         var target = new View(snapshot).AmountIf(Target.Power);
         var rungs = findings
             .Where(f => f.Check.Family != "goal" && Moves(reserves[f.Id]))

@@ -131,6 +131,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
 
         Out.Line();
         Out.Line(string.Join(", ", Enum.GetValues<Verdict>().Select(v => $"{findings.Count(f => f.Verdict == v)} {v.Words()}")));
+        Out.Line("A ± counts the values that carry one; assumed values without, and the engine model's own error, are not in it.");
         Out.Line("Advice to a competent person: the makers' data, local rules and the scrutineers have the last word.");
     }
 
@@ -165,6 +166,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
             Out.Line($"  probability that it holds: {f.Conformity.ToString("P1", CultureInfo.InvariantCulture)}");
         }
 
+        Out.LineIf(f.TakenAsExact.Any(), $"  taken as exact, since no ± is given: {Book.Checks.Wanted.Words(f.TakenAsExact)}");
         Out.LineIf(drawn is not null, $"  by draws: {Drawn(drawn)}");
         Out.Line($"  source: {f.Check.Source}");
         Out.LineIf(f.Check.Caution.Length > 0, $"  caution: {f.Check.Caution}");

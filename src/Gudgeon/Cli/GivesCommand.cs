@@ -55,7 +55,7 @@ internal sealed class GivesCommand : Command<GivesCommand.Settings>
         Out.Line($"Levels by {ladder.Varied.Label.ToLowerInvariant()}: {string.Join(", ", ladder.Levels.Select(l => $"{Varied(l.Value)} gives {Power(l.Power)}{(l.Boost > 2000 ? $" at {(l.Boost / 1e5).ToString("F2", CultureInfo.InvariantCulture)} bar" : "")}{(l.Extrapolated ? " (outside the map)" : "")}"))}");
         foreach (var dropped in ladder.Dropped)
         {
-            Out.Line($"Level {dropped} and is left out.");
+            Out.Line($"Left out: {dropped}.");
         }
 
         var top = Math.Max(ladder.Top, ladder.Mark ?? 0) * 1.02;
@@ -74,7 +74,7 @@ internal sealed class GivesCommand : Command<GivesCommand.Settings>
             {
                 { GivesBelow: true } => $"gives below {(ladder.ByPower ? Power(rung.Power!.Value) : Varied(rung.Value!.Value))} (reserve {Figures.Number(rung.Reserves[0], 2)} there)",
                 { Value: { } v } when !ladder.ByPower => $"gives at {Varied(v)} ({Power(rung.Power!.Value)})",
-                { Power: { } p } => $"gives at {Power(p)} ({ladder.Varied.Label.ToLowerInvariant()} {Varied(rung.Value!.Value)})",
+                { Power: { } p } => $"gives at {Power(p)} ({ladder.Varied.Label.ToLowerInvariant()} {Varied(rung.Value!.Value)}{(ladder.OutsideMap(rung) ? ", beyond the last level on the map" : "")})",
                 _ => $"holds at every level (reserve {Figures.Number(rung.Reserves[^1], 3)} at the highest)",
             };
             Out.Line($"{rung.Finding.Id,-28} {new string(bar)} {words}");

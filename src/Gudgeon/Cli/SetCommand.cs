@@ -21,7 +21,7 @@ internal sealed class SetCommand : Command<SetCommand.Settings>
         public string? Change { get; init; }
 
         [CommandOption("--how <HOW>")]
-        [Description("How it is known: manual, drawing, measured or assumed.")]
+        [Description("How it is known: manual, drawing, measured or assumed; assumed when left out.")]
         public string How { get; init; } = "";
 
         [CommandOption("--by <NAME>")]
@@ -44,7 +44,7 @@ internal sealed class SetCommand : Command<SetCommand.Settings>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var (book, rest) = Books.Split(settings.Words, 2, "gudgeon set [BOOK] PATH VALUE");
-        Dictionary<string, string> story = new(StringComparer.Ordinal) { ["how"] = settings.How, ["by"] = settings.By, ["on"] = settings.On, ["with"] = settings.With, ["note"] = settings.Note };
+        Dictionary<string, string> story = new(StringComparer.Ordinal) { ["how"] = settings.How.Length > 0 ? settings.How : "assumed", ["by"] = settings.By, ["on"] = settings.On, ["with"] = settings.With, ["note"] = settings.Note };
         var file = BookFile.Open(book).Set(rest[0], rest[1], story, settings.Change);
         var address = FieldCatalogue.Address(rest[0]);
         var layer = settings.Change is null ? file.Book.Baseline : file.Book.Find(settings.Change).Values;

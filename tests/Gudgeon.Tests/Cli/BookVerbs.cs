@@ -40,7 +40,7 @@ public sealed class BookVerbs : IDisposable
     {
         Assert.StartsWith("Tern begins in tern.json", _workshop.Good("new", "tern.json", "--name", "Tern"), StringComparison.Ordinal);
         Refusal.Holds(_workshop.Run("show"), "the book holds no values yet");
-        Assert.Equal("engine.cylinders is 2 (manual)\n", _workshop.Good("set", "engine.cylinders", "2"));
+        Assert.Equal("engine.cylinders is 2 (assumed)\n", _workshop.Good("set", "engine.cylinders", "2"));
         Assert.Equal("cylinder.bore is 94.00 mm (manual)\n", _workshop.Good("set", "tern.json", "cylinder.bore", "94.00 mm", "--how", "manual"));
         Assert.Equal("cylinder[1].bore is 94.012 mm ± 0.006 mm (measured with bore gauge by Ada on 2026-03-01)\n", _workshop.Good("measure", "cylinder[1].bore", "94.012 ± 0.006 mm", "--with", "bore gauge", "--by", "Ada", "--on", "2026-03-01"));
         Assert.Equal(
@@ -63,9 +63,9 @@ public sealed class BookVerbs : IDisposable
     public void AValueThatDoesNotHoldSaysWhatDoes()
     {
         _workshop.Write("tern.json", Books.Tern);
-        Assert.Equal("cylinder.deckHeight is 0.30 mm in the baseline (manual)\n  what holds now is 0.10 mm (change decked, assumed)\n", _workshop.Good("set", "cylinder.deckHeight", "0.30 mm"));
+        Assert.Equal("cylinder.deckHeight is 0.30 mm in the baseline (assumed)\n  what holds now is 0.10 mm (change decked, assumed)\n", _workshop.Good("set", "cylinder.deckHeight", "0.30 mm"));
         _workshop.Good("change", "off", "decked");
-        Assert.Equal("cylinder.deckHeight is 0.20 mm in the change decked (assumed)\n  what holds now is 0.30 mm (manual)\n", _workshop.Good("set", "cylinder.deckHeight", "0.20 mm", "--change", "decked"));
+        Assert.Equal("cylinder.deckHeight is 0.20 mm in the change decked (assumed)\n  what holds now is 0.30 mm (assumed)\n", _workshop.Good("set", "cylinder.deckHeight", "0.20 mm", "--change", "decked"));
         Assert.Equal("rod.length is 120 mm in the change decked (assumed)\n  it does not hold now: the change is off\n", _workshop.Good("set", "rod.length", "120 mm", "--change", "decked"));
     }
 

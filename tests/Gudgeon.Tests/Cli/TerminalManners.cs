@@ -44,7 +44,7 @@ public sealed class TerminalManners : IDisposable
         Assert.Equal(0, there.Code);
         Assert.Equal(_workshop.Good(call), there.Output);
         _workshop.Write("tern.json", Books.Tern);
-        Assert.Equal("cylinder.bore is 94.25 mm (manual)\n", _workshop.RunWith("LC_ALL", language, "set", "cylinder.bore", "94.25 mm").Output);
+        Assert.Equal("cylinder.bore is 94.25 mm (assumed)\n", _workshop.RunWith("LC_ALL", language, "set", "cylinder.bore", "94.25 mm").Output);
         Assert.Contains("\"94.25 mm\"", _workshop.Read("tern.json"), StringComparison.Ordinal);
     }
 
