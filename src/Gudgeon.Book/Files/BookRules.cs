@@ -3,6 +3,7 @@ using Gudgeon.Book.Build;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
 using Gudgeon.Simulation.Engine;
 
 namespace Gudgeon.Book.Files;
@@ -36,6 +37,7 @@ public static class BookRules
             return;
         }
 
+        NotNegative(path, table);
         if (value.Field == Valve.LiftTable)
         {
             VerifyLift(path, table);
@@ -54,11 +56,6 @@ public static class BookRules
     {
         var (angles, lifts) = (table["angle"], table["lift"]);
         Rising(path, "angle", angles);
-        if (lifts.FirstOrDefault(l => l < 0) is var negative and < 0)
-        {
-            throw new BadInputException($"{path}: the lift curve holds the negative lift {Valve.Lift.Print(negative)}; wanted zero or more");
-        }
-
         if (lifts[0] > 1e-6 || lifts[^1] > 1e-6)
         {
             throw new BadInputException($"{path}: the lift curve does not close: it begins at {Valve.Lift.Print(lifts[0])} and ends at {Valve.Lift.Print(lifts[^1])}; wanted zero at both ends");
@@ -116,6 +113,17 @@ public static class BookRules
             _ => "",
         };
         return number.Length == 0 ? 0 : int.Parse(number, CultureInfo.InvariantCulture);
+    }
+
+    private static void NotNegative(string path, Table table)
+    {
+        foreach (var column in table.Columns.Where(c => c.Dimension is not (Dimension.Angle or Dimension.Temperature)))
+        {
+            if (table[column.Name].FirstOrDefault(si => si < 0) is var negative and < 0)
+            {
+                throw new BadInputException($"{path}: the table holds the negative {column.Name} {Figures.Print(negative, column.Dimension, column.Unit)}; wanted zero or more");
+            }
+        }
     }
 
     private static void Rising(string path, string column, double[] values)

@@ -86,7 +86,7 @@ public sealed record KnownValue
     private static object Parse(Field field, string text) => field.Kind switch
     {
         FieldKind.Amount => Amount.Parse(field.Label, text, field.Dimension, field.Unit),
-        FieldKind.Count => int.TryParse(text.Trim(), NumberStyles.Integer, CultureInfo.InvariantCulture, out var count)
+        FieldKind.Count => int.TryParse(text.Trim().Replace('−', '-'), NumberStyles.Integer, CultureInfo.InvariantCulture, out var count)
             ? count
             : throw new BadInputException($"{field.Label}: given '{text}', wanted a whole number"),
         FieldKind.Choice => field.Choices.FirstOrDefault(c => string.Equals(c, text.Trim(), StringComparison.OrdinalIgnoreCase))

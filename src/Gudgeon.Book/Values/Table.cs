@@ -19,6 +19,9 @@ public sealed class Table : IEquatable<Table>
     /// <summary>Rows, SI, in the order of <see cref="Headings"/>.</summary>
     public IReadOnlyList<IReadOnlyList<double>> Rows { get; }
 
+    /// <summary>The columns that it gives, in order.</summary>
+    public IReadOnlyList<Column> Columns => _columns;
+
     /// <summary>"angle °", "lift mm".</summary>
     public IEnumerable<string> Headings => _columns.Select((c, i) => $"{c.Name} {_units[i].Symbol}".Trim());
 

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Globalization;
+using System.Resources;
 using System.Text;
 using Gudgeon.Calc.Catalogue;
 using UnitsNet;
@@ -163,7 +164,8 @@ public static class Units
         }
 
         var name = QuantityNames.GetValueOrDefault(dimension, dimension.ToString());
-        var info = Quantity.Infos.FirstOrDefault(i => i.Name == name);
+        // Straight to the one quantity: the library's own lists and caches make ready all of them, half a second at every start.
+        var info = typeof(UnitsNet.Length).Assembly.GetType("UnitsNet." + name)?.GetProperty("Info")?.GetValue(null) as QuantityInfo;
         if (info is not null)
         {
             AddFromUnitsNet(table, dimension, info);
@@ -174,7 +176,8 @@ public static class Units
 
     private static void AddFromUnitsNet(Dictionary<string, Unit> table, Dimension dimension, QuantityInfo info)
     {
-        var abbreviations = info.UnitInfos.Select(u => (Info: u, Symbols: Abbreviations(info, u))).ToList();
+        var symbolsOf = new ResourceManager("UnitsNet.GeneratedCode.Resources." + info.Name, info.GetType().Assembly);
+        var abbreviations = info.UnitInfos.Select(u => (Info: u, Symbols: Abbreviations(symbolsOf, u))).ToList();
         var si = abbreviations.FirstOrDefault(a => a.Symbols.Any(s => Spelling(s) == Spelling(dimension.SiUnit()))).Info ?? info.BaseUnitInfo;
         foreach (var (unit, symbols) in abbreviations)
         {
@@ -187,8 +190,8 @@ public static class Units
         }
     }
 
-    private static string[] Abbreviations(QuantityInfo info, UnitInfo unit) =>
-        UnitsNetSetup.Default.UnitAbbreviations.GetUnitAbbreviations(info.UnitType, Convert.ToInt32(unit.Value, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    private static string[] Abbreviations(ResourceManager symbolsOf, UnitInfo unit) =>
+        symbolsOf.GetString(unit.PluralName, CultureInfo.InvariantCulture)?.Split(',') ?? [];
 
     private static double ToSi(double value, UnitInfo unit, UnitInfo si) =>
         (double)Quantity.From(value, unit.Value).ToUnit(si.Value).Value;

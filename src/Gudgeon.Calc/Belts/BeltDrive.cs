@@ -141,6 +141,7 @@ public static class BeltDrive
     {
         var pull = power / speed;
         var ratio = TensionRatio(friction, wrap, groove);
+        FormulaDomainException.Unless(ratio > 1 + 1e-9, "coefficient of friction: with so little friction and wrap no tension carries the power");
         var slack = pull / (ratio - 1);
         var tight = slack + pull;
         return new BeltDemand(pull, ratio, tight, slack, mass * speed * speed, (tight + slack) / 2, HubLoad(tight, slack, wrap));

@@ -57,10 +57,13 @@ internal static class Books
         };
     }
 
-    /// <summary>Splits "[BOOK] PATH VALUE": the first word is the book when it is a file or ends in .json.</summary>
+    /// <summary>Whether a word names a book rather than a field: it ends in .json, or is a file or a folder.</summary>
+    public static bool IsNamed(string word) => word.EndsWith(".json", StringComparison.OrdinalIgnoreCase) || File.Exists(word) || Directory.Exists(word);
+
+    /// <summary>Splits "[BOOK] PATH VALUE".</summary>
     public static (string Book, string[] Words) Split(string[] words, int wanted, string usage)
     {
-        var named = words.Length > 0 && (words[0].EndsWith(".json", StringComparison.OrdinalIgnoreCase) || File.Exists(words[0]));
+        var named = words.Length > 0 && IsNamed(words[0]);
         var rest = named ? words[1..] : words;
         return rest.Length == wanted
             ? (Find(named ? words[0] : null), rest)

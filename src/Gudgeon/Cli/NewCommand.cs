@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Gudgeon.Book.Files;
+using Gudgeon.Book.Values;
 using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli;
@@ -20,6 +21,11 @@ internal sealed class NewCommand : Command<NewCommand.Settings>
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
+        if (settings.File.Length == 0 || Directory.Exists(settings.File))
+        {
+            throw new BadInputException($"given '{settings.File}', wanted the name of a new file, such as heron.json");
+        }
+
         var book = BookFile.Create(settings.File, settings.Name ?? Path.GetFileNameWithoutExtension(settings.File));
         Out.Line($"{book.Book.Name} begins in {settings.File}; give it values with: gudgeon set engine.cylinders 2");
         return 0;

@@ -19,7 +19,12 @@ internal sealed class ShowCommand : Command<ShowCommand.Settings>
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        var named = settings.Words.Length > 0 && (settings.Words[0].EndsWith(".json", StringComparison.OrdinalIgnoreCase) || File.Exists(settings.Words[0]));
+        var named = settings.Words.Length > 0 && Books.IsNamed(settings.Words[0]);
+        if (settings.Words.Length > (named ? 2 : 1))
+        {
+            throw new BadInputException("wanted: gudgeon show [BOOK] [PATH]");
+        }
+
         var file = BookFile.Open(Books.Find(named ? settings.Words[0] : null));
         var filter = settings.Words.Skip(named ? 1 : 0).FirstOrDefault() ?? "";
         var values = file.Book.Now().All().Where(f => Matches(f, filter)).ToList();

@@ -27,7 +27,7 @@ public sealed class BadBooks : IDisposable
         { Baseline(""" "engine": { "cylinders": 2, "firingIntervals": "300-300" } """), "720" },
         { Baseline(""" "engine": { "cylinders": 1 }, "cylinder": { "[2]": { "bore": "94 mm" } } """), "cylinder[2].bore: the engine has 1 cylinder (engine.cylinders)" },
         { Lift("[300, 0], [400, 8], [500, 2]"), "the lift curve does not close: it begins at 0 mm and ends at 2 mm" },
-        { Lift("[300, 0], [350, -1], [400, 8], [500, 0]"), "the lift curve holds the negative lift -1 mm" },
+        { Lift("[300, 0], [350, -1], [400, 8], [500, 0]"), "the table holds the negative lift -1 mm" },
         { Lift("[300, 0], [400, 8], [390, 7], [500, 0]"), "the angle does not rise from row 2 to row 3" },
         { Lift("[300, 0], [400, 1e999], [500, 0]"), "wanted finite numbers" },
         { Lift("[300, 0], [400, \"8\"], [500, 0]"), "given '8' in the table, wanted a number" },

@@ -69,6 +69,21 @@ public sealed class EngineVerbs : IDisposable
         IsPicture("gives.svg", "What gives first");
     }
 
+    [Fact]
+    public void DemoCopiesABuildWorksEverythingAndWritesOnePage()
+    {
+        var page = _workshop.Good("demo", "wall", "--build", "wren");
+        string[] parts = ["an invented build, not a real machine", "WHAT GIVES FIRST", "MEASURE AGAIN AFTER THE CHANGES", "THE GOAL NEEDS", "Advice to a competent person"];
+        Assert.All(parts, p => Assert.Contains(p, page, StringComparison.Ordinal));
+        Assert.DoesNotContain("NaN", page, StringComparison.Ordinal);
+        Assert.Equal(page.Split('\n')[..4], _workshop.Read("wall/page.txt").Split('\n')[..4]);
+        Assert.Equal(_workshop.Read("wren.json"), _workshop.Read("wall/wren.json"));
+        Assert.All(new[] { "run.csv", "sprint.txt", "findings.json", "changes.txt", "schema.json" }, f => Assert.NotEmpty(_workshop.Read("wall/" + f)));
+        IsPicture("wall/run.svg", "engine speed, rpm");
+        Refusal.Holds(_workshop.Run("demo", "wall", "--build", "wren"), "exists; the demo does not write over it");
+        Refusal.Holds(_workshop.Run("demo", "--build", "rook"), "given 'rook', wanted heron or wren");
+    }
+
     [Theory]
     [InlineData("run|--step|0rpm", "--step: given 0 rpm, wanted more than zero")]
     [InlineData("run|--step|-500rpm", "wanted more than zero")]
