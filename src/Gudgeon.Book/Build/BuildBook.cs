@@ -9,6 +9,9 @@ public sealed record BuildBook
     /// <summary>Name of the build.</summary>
     public required string Name { get; init; }
 
+    /// <summary>What the builder says of it.</summary>
+    public string Notes { get; init; } = "";
+
     /// <summary>Values of the engine as it left its factory, by path.</summary>
     public required IReadOnlyDictionary<string, KnownValue> Baseline { get; init; }
 

@@ -1,132 +1,97 @@
-using System.Text.Json;
 using Gudgeon.Book.Build;
-using Gudgeon.Book.Checks;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
 
 namespace Gudgeon.Book.Files;
 
 /// <summary>
-/// A book as a JSON file. Every edit is made on the text's own tree, read back whole and verified before the file is
-/// replaced, so that a refused edit leaves the file as it was and comments stay.
+/// A book in a file: JSON, for people and their editors, or a store with a journal. An edit is verified against the whole
+/// book before it is taken; a refused one leaves the file as it was. Each edit returns the book after it.
 /// </summary>
-public sealed class BookFile
+public abstract class BookFile
 {
-    private readonly string _path;
-
-    private BookFile(string path, BuildBook book)
-    {
-        _path = path;
-        Book = book;
-    }
+    /// <param name="book">The build that the file holds.</param>
+    protected BookFile(BuildBook book) => Book = book;
 
     /// <summary>The build.</summary>
     public BuildBook Book { get; }
 
-    /// <summary>Opens and verifies a book.</summary>
-    /// <exception cref="BadInputException">Not there, not JSON, or not a book.</exception>
-    public static BookFile Open(string path)
-    {
-        var (book, _) = Parse(AtomicFile.Read(path), Path.GetFileName(path));
-        return new BookFile(path, book);
-    }
+    /// <summary>How many edits it has seen; 0 when it does not count them.</summary>
+    public virtual int Revision => 0;
 
-    /// <summary>Begins a book in a new file.</summary>
+    /// <summary>Opens and verifies a book of either form.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="hand">Who will edit it; whoever is logged in when left out.</param>
+    /// <exception cref="BadInputException">Not there, or not a book.</exception>
+    public static BookFile Open(string path, Hand? hand = null) => StoreFile.Is(path) ? StoredBook.Read(path, hand) : JsonBook.Read(path);
+
+    /// <summary>Begins a book in a new file: a store when its name ends in .gudgeon, else JSON.</summary>
     /// <exception cref="BadInputException">The file exists.</exception>
-    public static BookFile Create(string path, string name)
-    {
-        if (File.Exists(path))
-        {
-            throw new BadInputException($"the file '{path}' exists; a new book does not write over it");
-        }
+    public static BookFile Create(string path, string name, Hand? hand = null) => Begin(path, BookTree.Empty(name), hand);
 
-        var root = JsonPlace.Object();
-        root.Set("gudgeon", JsonPlace.Raw(JsonValueKind.Number, "1"));
-        root.Set("name", JsonPlace.Of(name));
-        root.Set("baseline", JsonPlace.Object());
-        root.Set("changes", JsonPlace.Array([]));
-        root.Set("measurements", JsonPlace.Array([]));
-        root.Set("limits", JsonPlace.Object());
-        AtomicFile.Write(path, JsonText.Write(root));
-        return Open(path);
-    }
+    /// <summary>Writes all that this book holds to a new file of the form that its name asks for.</summary>
+    /// <exception cref="BadInputException">The file exists, or its form cannot hold everything.</exception>
+    public BookFile CopyTo(string path, Hand? hand = null) => Begin(path, Document(), hand);
 
     /// <summary>Sets a value of the baseline, or of a change.</summary>
     /// <param name="path">"cylinder[1].bore".</param>
     /// <param name="text">Value as a person writes it.</param>
     /// <param name="story">how, by, on, with, note; empty ones are left out.</param>
     /// <param name="change">Id of the change; null for the baseline.</param>
+    /// <param name="basedOn">The revision that the person saw; when the same value was edited since, both are kept as a conflict. Null to set it whatever it was.</param>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
-    public BookFile Set(string path, string text, IEnumerable<KeyValuePair<string, string>> story, string? change = null)
+    public BookFile Set(string path, string text, IEnumerable<KeyValuePair<string, string>> story, string? change = null, int? basedOn = null)
     {
         var address = FieldCatalogue.Address(path);
-        var value = KnownValue.Read(address.Field, text);
-        return Edit((book, root) =>
-        {
-            var layer = change is null ? root.Child("baseline") : FindChange(book, root, change).Child("set");
-            Put(layer, address, Node(value, text, story));
-        });
+        var value = BookTree.Value(KnownValue.Read(address.Field, text), text, story);
+        return Take(book => new SetValue(address.Path, change is null ? "" : book.Find(change).Id, value), basedOn);
     }
 
     /// <summary>Adds a change, on, without values yet.</summary>
     /// <exception cref="BadInputException">The id is taken or not a short name.</exception>
-    public BookFile AddChange(string id, string title, string reason) => Edit((book, root) =>
-    {
-        if (book.Changes.Any(c => c.Id == id))
-        {
-            throw new BadInputException($"there is already a change '{id}'");
-        }
-
-        var change = JsonPlace.Object();
-        change.Set("id", JsonPlace.Of(id));
-        change.Set("title", JsonPlace.Of(title));
-        change.Set("reason", JsonPlace.Of(reason));
-        change.Set("on", JsonPlace.Raw(JsonValueKind.True, ""));
-        change.Set("set", JsonPlace.Object());
-        List(root, "changes").Items.Add(change);
-    });
+    public BookFile AddChange(string id, string title, string reason) => Take(book => book.Changes.Any(c => c.Id == id)
+        ? throw new BadInputException($"there is already a change '{id}'")
+        : new AddChange(id, title, reason));
 
     /// <summary>Switches a change on or off.</summary>
     /// <exception cref="BadInputException">There is no such change.</exception>
-    public BookFile Switch(string id, bool on) => Edit((book, root) => FindChange(book, root, id).Set("on", JsonPlace.Raw(on ? JsonValueKind.True : JsonValueKind.False, "")));
+    public BookFile Switch(string id, bool on) => Take(book => new SwitchChange(book.Find(id).Id, on));
 
-    /// <summary>Adds a reading; earlier ones stay.</summary>
+    /// <summary>Adds a reading, taken under the changes that are on in the file; earlier ones stay.</summary>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
     public BookFile Measure(string path, string text, string with, string by, string on, string note)
     {
         var address = FieldCatalogue.Address(path);
         var value = KnownValue.Read(address.Field, text);
-        return Edit((book, root) =>
-        {
-            var reading = JsonPlace.Object();
-            reading.Set("field", JsonPlace.Of(address.Path));
-            reading.Set("value", JsonPlace.Of(value.Content is Table ? text : value.Content.ToString()!));
-            foreach (var (name, part) in new[] { ("with", with), ("by", by), ("on", on), ("note", note) }.Where(p => p.Item2.Length > 0))
-            {
-                reading.Set(name, JsonPlace.Of(part));
-            }
-
-            reading.Set("under", JsonPlace.Array(book.On.Order(StringComparer.Ordinal).Select(JsonPlace.Of)));
-            List(root, "measurements").Items.Add(reading.OnOneLine());
-        });
+        var story = new[] { ("with", with), ("by", by), ("on", on), ("note", note) }.Where(p => p.Item2.Length > 0).Select(p => (p.Item1, JsonPlace.Of(p.Item2)));
+        return Take(book => new AddReading(JsonPlace.Object(
+        [
+            ("field", JsonPlace.Of(address.Path)),
+            ("value", BookTree.Value(value, text, [])),
+            .. story,
+            ("under", JsonPlace.Array(book.On.Order(StringComparer.Ordinal).Select(JsonPlace.Of))),
+        ]).OnOneLine()));
     }
 
     /// <summary>Sets a limit of the user's own, with a reason.</summary>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
-    public BookFile Limit(string name, string text, string reason) => Edit(
-        (_, root) =>
-        {
-            var limit = JsonPlace.Object();
-            limit.Set("value", JsonPlace.Of(text));
-            limit.Set("reason", JsonPlace.Of(reason));
-            root.Child("limits").Set(name, limit.OnOneLine());
-        },
-        book => LimitRules.Verify(book, name));
+    public BookFile Limit(string name, string text, string reason) => Take(_ => new SetLimit(name, text, reason));
 
-    private static (BuildBook Book, JsonPlace Root) Parse(string text, string name)
+    /// <summary>The JSON tree of all that the book holds.</summary>
+    /// <exception cref="BadInputException">It holds something that JSON cannot.</exception>
+    public abstract JsonPlace Document();
+
+    /// <summary>Makes an edit from the book as it stands in the file, verifies its result and writes it, with no other edit between.</summary>
+    protected abstract BookFile Take(Func<BuildBook, Edit> make, int? basedOn = null);
+
+    /// <summary>The build that a tree describes, verified.</summary>
+    /// <param name="root">The tree.</param>
+    /// <param name="name">Name of the file, for the sentences.</param>
+    /// <param name="lines">Whether the tree's lines are lines of the file.</param>
+    internal static BuildBook Check(JsonPlace root, string name, bool lines = true)
     {
-        var root = JsonPlace.Parse(text, name);
-        var book = new BookReader(name).Read(root);
+        var book = new BookReader(name, lines).Read(root);
         try
         {
             BookRules.Verify(book);
@@ -136,93 +101,21 @@ public sealed class BookFile
             throw new BadInputException($"{name}, {e.Message}");
         }
 
-        return (book, root);
+        return book;
     }
 
-    /// <summary>Reads the file afresh under a lock, edits its tree, verifies the whole and replaces the file.</summary>
-    private BookFile Edit(Action<BuildBook, JsonPlace> edit, Action<BuildBook>? verify = null)
+    /// <summary>Refuses to write over a file.</summary>
+    private protected static void Fresh(string path)
     {
-        using var gate = Gate();
-        var name = Path.GetFileName(_path);
-        var (before, root) = Parse(AtomicFile.Read(_path), name);
-        edit(before, root);
-        var text = JsonText.Write(root);
-        var (after, _) = Parse(text, name);
-        verify?.Invoke(after);
-        AtomicFile.Write(_path, text);
-        return new BookFile(_path, after);
-    }
-
-    /// <summary>Only one program edits a book at a time; the others wait a little.</summary>
-    private FileStream Gate()
-    {
-        var gate = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(_path))!, $".{Path.GetFileName(_path)}.lock");
-        for (var attempt = 0; ; attempt++)
+        if (Path.Exists(path))
         {
-            try
-            {
-                return new FileStream(gate, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
-            }
-            catch (IOException) when (attempt < 100)
-            {
-                Thread.Sleep(50);
-            }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-            {
-                throw new BadInputException($"the book '{_path}' cannot be edited now: {e.Message}");
-            }
+            throw new BadInputException($"the file '{path}' exists; a new book does not write over it");
         }
     }
 
-    private static JsonPlace FindChange(BuildBook book, JsonPlace root, string id)
+    private static BookFile Begin(string path, JsonPlace document, Hand? hand)
     {
-        book.Find(id);
-        return List(root, "changes").Items.First(c => c["id"]?.Text == id);
-    }
-
-    private static JsonPlace List(JsonPlace root, string name)
-    {
-        if (root[name] is null)
-        {
-            root.Set(name, JsonPlace.Array([]));
-        }
-
-        return root[name]!;
-    }
-
-    private static void Put(JsonPlace layer, FieldAddress address, JsonPlace value)
-    {
-        var place = address.Field.Subject.Path.Split('.').Aggregate(layer, (at, part) => at.Child(part));
-        if (address.Index.Length > 0)
-        {
-            place = place.Child($"[{address.Index}]");
-        }
-
-        var names = address.Field.Name.Split('.');
-        names[..^1].Aggregate(place, (at, part) => at.Child(part)).Set(names[^1], value);
-    }
-
-    private static JsonPlace Node(KnownValue value, string text, IEnumerable<KeyValuePair<string, string>> story)
-    {
-        var scalar = value.Content switch
-        {
-            Table => JsonPlace.Of(text),
-            int count => JsonPlace.Raw(JsonValueKind.Number, count.ToString(System.Globalization.CultureInfo.InvariantCulture)),
-            _ => JsonPlace.Of(value.Content.ToString()!),
-        };
-        var told = story.Where(s => s.Value.Length > 0).ToList();
-        if (told.Count == 0)
-        {
-            return scalar;
-        }
-
-        var node = JsonPlace.Object();
-        node.Set("value", scalar);
-        foreach (var (name, part) in told)
-        {
-            node.Set(name, JsonPlace.Of(part));
-        }
-
-        return node.OnOneLine();
+        Fresh(path);
+        return StoreFile.IsNamed(path) ? StoredBook.Begin(path, document, hand) : JsonBook.Begin(path, document);
     }
 }

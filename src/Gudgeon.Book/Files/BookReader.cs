@@ -8,7 +8,8 @@ namespace Gudgeon.Book.Files;
 
 /// <summary>Reads a build from JSON. Every error says file, line, path and reason.</summary>
 /// <param name="file">Name of the file, for the sentences.</param>
-internal sealed class BookReader(string file)
+/// <param name="lines">Whether the lines of what is read are lines of the file.</param>
+internal sealed class BookReader(string file, bool lines = true)
 {
     /// <summary>Version of the format that this program writes.</summary>
     public const int Format = 1;
@@ -31,7 +32,6 @@ internal sealed class BookReader(string file)
             throw Bad(root["gudgeon"] ?? root, "gudgeon", $"wanted the number {Format}, the format of this book");
         }
 
-        Text(root, "notes", "");
         var changes = Items(root["changes"], "changes").Select((c, i) => Change(c, $"changes[{i}]")).ToList();
         if (changes.GroupBy(c => c.Id).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
@@ -41,6 +41,7 @@ internal sealed class BookReader(string file)
         return new BuildBook
         {
             Name = Text(root, "name", "") is { Length: > 0 } name1 ? name1 : throw Bad(root, "name", "missing; wanted the name of the build"),
+            Notes = Text(root, "notes", ""),
             Baseline = root["baseline"] is { } baseline ? Values(baseline, "baseline", How.Manual) : new Dictionary<string, KnownValue>(StringComparer.Ordinal),
             Changes = changes,
             Measurements = [.. Items(root["measurements"], "measurements").Select((m, i) => Measurement(m, $"measurements[{i}]"))],
@@ -50,7 +51,7 @@ internal sealed class BookReader(string file)
 
     /// <summary>Error at a place.</summary>
     internal BadInputException Bad(JsonPlace place, string path, string reason) =>
-        new(string.Create(CultureInfo.InvariantCulture, $"{file}{(place.Line > 0 ? $", line {place.Line}" : "")}, {path}: {reason}"));
+        new(string.Create(CultureInfo.InvariantCulture, $"{file}{(lines && place.Line > 0 ? $", line {place.Line}" : "")}, {path}: {reason}"));
 
     private Change Change(JsonPlace place, string path)
     {
@@ -109,41 +110,45 @@ internal sealed class BookReader(string file)
     {
         Expect(place, JsonValueKind.Object, where, "an object of fields");
         var values = new Dictionary<string, KnownValue>(StringComparer.Ordinal);
-        Walk(place, "", "", values, how);
+        foreach (var (address, value) in Leaves(place))
+        {
+            Only(value, address.Path, ValueMembers);
+            values[address.Path] = Value(value, address.Field, address.Path, how);
+        }
+
         return values;
     }
 
-    private void Walk(JsonPlace place, string path, string index, Dictionary<string, KnownValue> values, How how)
+    /// <summary>The values in a baseline or a change, each with its address, in the order in which they are written.</summary>
+    internal IEnumerable<(FieldAddress Address, JsonPlace Value)> Leaves(JsonPlace place, string path = "", string index = "")
     {
         foreach (var (name, value) in place.Members)
         {
-            if (name.StartsWith('[') && name.EndsWith(']'))
+            var instance = name.StartsWith('[') && name.EndsWith(']');
+            var plain = instance ? path : path.Length == 0 ? name : $"{path}.{name}";
+            var shown = instance ? path + name : index.Length == 0 ? plain : $"{path}{index}.{name}";
+            if (instance)
             {
                 if (path.Length == 0 || index.Length > 0)
                 {
                     throw Bad(value, path + index + name, "an index stands once, under the part that it tells apart, such as cylinder, [1], bore");
                 }
 
-                Expect(value, JsonValueKind.Object, path + name, "an object of fields");
-                Walk(value, path, name, values, how);
+                Expect(value, JsonValueKind.Object, shown, "an object of fields");
+            }
+            else if (FieldCatalogue.Find(plain) is not null)
+            {
+                yield return (Guard(value, shown, () => FieldCatalogue.Address(shown)), value);
                 continue;
             }
-
-            var plain = path.Length == 0 ? name : $"{path}.{name}";
-            var shown = index.Length == 0 ? plain : $"{path}{index}.{name}";
-            if (FieldCatalogue.Find(plain) is not null)
-            {
-                var address = Guard(value, shown, () => FieldCatalogue.Address(shown));
-                Only(value, shown, ValueMembers);
-                values[address.Path] = Value(value, address.Field, address.Path, how);
-            }
-            else if (value.Kind == JsonValueKind.Object && FieldCatalogue.Subjects.Any(s => s.Path == plain || s.Path.StartsWith(plain + ".", StringComparison.Ordinal)))
-            {
-                Walk(value, plain, index, values, how);
-            }
-            else
+            else if (value.Kind != JsonValueKind.Object || !FieldCatalogue.Subjects.Any(s => s.Path == plain || s.Path.StartsWith(plain + ".", StringComparison.Ordinal)))
             {
                 throw Bad(value, shown, $"there is no such field; the nearest is '{Nearest.To(plain, FieldCatalogue.All.Select(f => f.Path))}'");
+            }
+
+            foreach (var leaf in Leaves(value, plain, instance ? name : index))
+            {
+                yield return leaf;
             }
         }
     }

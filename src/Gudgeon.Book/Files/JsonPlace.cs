@@ -49,8 +49,22 @@ public sealed class JsonPlace
     /// <summary>A number or a word such as true.</summary>
     public static JsonPlace Raw(JsonValueKind kind, string text) => new() { Kind = kind, Text = text };
 
+    /// <summary>True or false.</summary>
+    public static JsonPlace Of(bool word) => Raw(word ? JsonValueKind.True : JsonValueKind.False, "");
+
+    /// <summary>A whole number.</summary>
+    public static JsonPlace Of(long number) => Raw(JsonValueKind.Number, number.ToString(System.Globalization.CultureInfo.InvariantCulture));
+
     /// <summary>An empty object.</summary>
     public static JsonPlace Object() => new() { Kind = JsonValueKind.Object };
+
+    /// <summary>An object with members.</summary>
+    public static JsonPlace Object(IEnumerable<(string Name, JsonPlace Value)> members)
+    {
+        var place = Object();
+        place.Members.AddRange(members);
+        return place;
+    }
 
     /// <summary>An array.</summary>
     public static JsonPlace Array(IEnumerable<JsonPlace> items)

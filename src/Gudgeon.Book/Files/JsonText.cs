@@ -20,6 +20,14 @@ public static class JsonText
         return text.ToString();
     }
 
+    /// <summary>A value on one line, without comments and without spaces between its parts: one value, one text.</summary>
+    public static string OneLine(JsonPlace place) => place.Kind switch
+    {
+        JsonValueKind.Object => $"{{{string.Join(',', place.Members.Select(m => $"{Quoted(m.Name)}:{OneLine(m.Value)}"))}}}",
+        JsonValueKind.Array => $"[{string.Join(',', place.Items.Select(OneLine))}]",
+        _ => Scalar(place),
+    };
+
     private static void Value(StringBuilder text, JsonPlace place, string indent)
     {
         switch (place.Kind)

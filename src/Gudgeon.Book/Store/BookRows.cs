@@ -1,0 +1,95 @@
+using System.Globalization;
+using System.Text.Json;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Files;
+
+namespace Gudgeon.Book.Store;
+
+internal sealed record ChangeRow(string Id, string Title, string Reason, long IsOn);
+
+internal sealed record ValueRow(string Change, string Path, string Content);
+
+internal sealed record LimitRow(string Name, string Value, string Reason);
+
+internal sealed record ConflictRow(long Revision, string Change, string Path, string Content)
+{
+    public static ConflictRow Of(long revision, ContestValue contest) => new(revision, contest.Change, contest.Path, JsonText.OneLine(contest.Value));
+}
+
+internal sealed record AttachmentRow(long Revision, string Name, string Type, long Size, string Sha256, string About)
+{
+    public static AttachmentRow Of(long revision, AttachFile file) => new(revision, file.Name, file.Type, file.Size, file.Sha256, file.About);
+}
+
+/// <summary>A book as rows of a store's tables, each kind in its order.</summary>
+internal sealed record BookRows(string Name, string Notes, IReadOnlyList<ChangeRow> Changes, IReadOnlyList<ValueRow> Values, IReadOnlyList<string> Readings, IReadOnlyList<LimitRow> Limits)
+{
+    public IReadOnlyList<ConflictRow> Conflicts { get; init; } = [];
+
+    public IReadOnlyList<AttachmentRow> Attachments { get; init; } = [];
+
+    /// <summary>The rows of a book's JSON tree.</summary>
+    public static BookRows Of(JsonPlace root)
+    {
+        var reader = new BookReader("the book", lines: false);
+        IEnumerable<ValueRow> Leaves(string change, JsonPlace? layer) =>
+            layer is null ? [] : reader.Leaves(layer).Select(l => new ValueRow(change, l.Address.Path, JsonText.OneLine(l.Value)));
+        var changes = root["changes"]?.Items ?? [];
+        return new BookRows(
+            Text(root, "name"),
+            Text(root, "notes"),
+            [.. changes.Select(c => new ChangeRow(Text(c, "id"), Text(c, "title"), Text(c, "reason"), c["on"] is { Kind: JsonValueKind.False } ? 0 : 1))],
+            [.. Leaves("", root["baseline"]), .. changes.SelectMany(c => Leaves(Text(c, "id"), c["set"]))],
+            [.. (root["measurements"]?.Items ?? []).Select(JsonText.OneLine)],
+            [.. (root["limits"]?.Members ?? []).Select(l => new LimitRow(l.Name, Text(l.Value, "value"), Text(l.Value, "reason")))]);
+    }
+
+    /// <summary>The JSON tree of a book that these rows make; conflicts and attachments have no place in it.</summary>
+    public JsonPlace Tree()
+    {
+        var root = BookTree.Empty(Name);
+        if (Notes.Length > 0)
+        {
+            root.Members.Insert(2, ("notes", JsonPlace.Of(Notes)));
+        }
+
+        foreach (var change in Changes)
+        {
+            new AddChange(change.Id, change.Title, change.Reason).Do(root);
+            new SwitchChange(change.Id, change.IsOn == 1).Do(root);
+        }
+
+        foreach (var value in Values)
+        {
+            new SetValue(value.Path, value.Change, Node(value.Content)).Do(root);
+        }
+
+        foreach (var reading in Readings)
+        {
+            new AddReading(Node(reading)).Do(root);
+        }
+
+        foreach (var limit in Limits)
+        {
+            new SetLimit(limit.Name, limit.Value, limit.Reason).Do(root);
+        }
+
+        return root;
+    }
+
+    /// <summary>Every row as a line, to hold two sets of rows side by side; the order of values means nothing.</summary>
+    public IEnumerable<string> Lines() =>
+    [
+        $"book {Name} {Notes}",
+        .. Changes.Select(c => c.ToString()),
+        .. Values.Select(v => v.ToString()).Order(StringComparer.Ordinal),
+        .. Readings,
+        .. Limits.Select(l => l.ToString()),
+        .. Conflicts.Select(c => c.ToString()),
+        .. Attachments.Select(a => a.ToString()),
+    ];
+
+    private static JsonPlace Node(string text) => JsonPlace.Parse(text, "the store").OnOneLine();
+
+    private static string Text(JsonPlace place, string name) => place[name]?.Text ?? "";
+}

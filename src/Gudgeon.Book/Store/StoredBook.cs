@@ -1,0 +1,158 @@
+using System.Globalization;
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Files;
+using Gudgeon.Book.Values;
+using Microsoft.Data.Sqlite;
+
+namespace Gudgeon.Book.Store;
+
+/// <summary>
+/// A book as a store: a journal of every edit, and tables of what it comes to, written in the same transaction. What has
+/// been acknowledged is on the disk.
+/// </summary>
+public sealed class StoredBook : BookFile
+{
+    private readonly string _path;
+    private readonly Hand _hand;
+
+    private StoredBook(string path, Hand hand, BuildBook book, int revision)
+        : base(book)
+    {
+        _path = path;
+        _hand = hand;
+        Revision = revision;
+    }
+
+    public override int Revision { get; }
+
+    /// <summary>Open conflicts, oldest first.</summary>
+    public IReadOnlyList<Conflict> Conflicts => StoreFile.Read(_path, connection => (IReadOnlyList<Conflict>)[.. Tables.Conflicts(connection).Select(c => Conflict.Of(connection, c))]);
+
+    /// <summary>Attached files, oldest first.</summary>
+    public IReadOnlyList<Attachment> Attachments => StoreFile.Read(_path, Attaching.List);
+
+    /// <summary>All that was ever done to the book, and whether it still stands.</summary>
+    public IReadOnlyList<(JournalEntry Entry, bool Stands)> History => StoreFile.Read(_path, connection =>
+    {
+        var entries = Journal.After(connection).ToList();
+        var standing = Replay.Standing(entries).Select(s => s.Entry.Revision).ToHashSet();
+        return (IReadOnlyList<(JournalEntry, bool)>)[.. entries.Select(e => (e, standing.Contains(e.Revision)))];
+    });
+
+    /// <summary>Opens and verifies a book.</summary>
+    /// <exception cref="BadInputException">Not there, or not a book.</exception>
+    internal static StoredBook Read(string path, Hand? hand) => StoreFile.Read(path, connection =>
+        new StoredBook(path, hand ?? Hand.Here(), CheckRows(path, Tables.Read(connection)).Book, Journal.Revision(connection)));
+
+    /// <summary>Writes a book to a new file.</summary>
+    internal static StoredBook Begin(string path, JsonPlace document, Hand? hand)
+    {
+        StoreFile.Make(path, connection =>
+        {
+            Formats.BringForward(connection, path, Formats.Steps);
+            using var transaction = connection.BeginTransaction(deferred: false);
+            var begin = new BeginBook(document);
+            Tables.Do(connection, Journal.Add(connection, hand ?? Hand.Here(), begin), begin);
+            transaction.Commit();
+        });
+        return Read(path, hand);
+    }
+
+    public override JsonPlace Document() => StoreFile.Read(_path, Tables.Read) switch
+    {
+        { Conflicts.Count: > 0 } => throw new BadInputException($"the book '{_path}' holds a conflict that is not settled, and JSON has no place for one; settle it first (gudgeon conflicts)"),
+        var rows => rows.Tree(),
+    };
+
+    /// <summary>Takes back the last edit that stands; it stays in the journal.</summary>
+    /// <returns>The book after it, and what was taken back.</returns>
+    /// <exception cref="BadInputException">Nothing stands but the book's beginning.</exception>
+    public (BookFile Book, JournalEntry Undone) Undo() => StoreFile.Write(_path, connection =>
+    {
+        var last = Replay.Standing(Journal.After(connection))[^1];
+        if (last.Edit is BeginBook)
+        {
+            throw new BadInputException($"the book '{_path}' holds no edit to take back");
+        }
+
+        var revision = Journal.Add(connection, _hand, new UndoEdit((int)last.Entry.Revision));
+        var rows = Replay.Rows(Journal.After(connection));
+        Tables.Write(connection, rows);
+        return ((BookFile)new StoredBook(_path, _hand, CheckRows(_path, rows).Book, revision), last.Entry);
+    });
+
+    /// <summary>Settles the oldest conflict about a value.</summary>
+    /// <param name="path">"cylinder[1].bore".</param>
+    /// <param name="second">Whether to take the value that came second; else the one that the book holds stays.</param>
+    /// <param name="change">Id of the change; empty for the baseline.</param>
+    /// <exception cref="BadInputException">There is none.</exception>
+    public BookFile Settle(string path, bool second, string change = "") => Edit((connection, _) =>
+    {
+        var conflict = Tables.Conflicts(connection).FirstOrDefault(c => c.Path == path && c.Change == change)
+            ?? throw new BadInputException($"there is no conflict about {path}{(change.Length > 0 ? $" in the change {change}" : "")} (gudgeon conflicts lists them)");
+        return new SettleValue((int)conflict.Revision, path, change, second ? JsonPlace.Parse(conflict.Content, path).OnOneLine() : null);
+    });
+
+    /// <summary>Keeps a file with the book.</summary>
+    /// <param name="file">The file; at most 20 MiB, of a type that is known.</param>
+    /// <param name="about">Path of the field that it is about; empty for the whole book.</param>
+    /// <exception cref="BadInputException">Not there, too large, or of no known type.</exception>
+    public BookFile Attach(string file, string about = "")
+    {
+        var (edit, content) = Attaching.Take(file, about);
+        return Edit((connection, _) =>
+        {
+            Attaching.Keep(connection, edit.Sha256, content);
+            return edit;
+        });
+    }
+
+    /// <summary>The content of an attached file.</summary>
+    public byte[] Content(Attachment attachment) => StoreFile.Read(_path, connection => Attaching.Content(connection, attachment.Sha256));
+
+    /// <summary>Copies the book as it stands to a new file, while others may go on editing.</summary>
+    /// <exception cref="BadInputException">The file exists or cannot be written.</exception>
+    public void BackUpTo(string path)
+    {
+        Fresh(path);
+        StoreFile.Make(path, copy => StoreFile.Read(_path, connection =>
+        {
+            connection.BackupDatabase(copy);
+            return true;
+        }));
+    }
+
+    /// <summary>Holds a book to its journal and to itself.</summary>
+    /// <exception cref="BadInputException">It cannot be opened at all.</exception>
+    public static IReadOnlyList<Assurance> Verify(string path) => StoreFile.Read(path, Assurance.All);
+
+    protected override BookFile Take(Func<BuildBook, Edit> make, int? basedOn = null) => Edit((connection, book) =>
+        make(book) is SetValue set && basedOn is { } seen && Conflict.Arises(connection, set, seen)
+            ? new ContestValue(set.Path, set.Change, set.Value, seen)
+            : make(book));
+
+    private BookFile Edit(Func<SqliteConnection, BuildBook, Edit> make) => StoreFile.Write(_path, connection =>
+    {
+        var (before, root) = CheckRows(_path, Tables.Read(connection));
+        var edit = make(connection, before);
+        var after = After(root, edit);
+        var revision = Journal.Add(connection, _hand, edit);
+        Tables.Do(connection, revision, edit);
+        return (BookFile)new StoredBook(_path, _hand, edit is ContestValue ? before : after, revision);
+    });
+
+    /// <summary>The book after an edit, verified; for a contested value, the book that it would make.</summary>
+    private BuildBook After(JsonPlace root, Edit edit)
+    {
+        (edit is ContestValue contest ? new SetValue(contest.Path, contest.Change, contest.Value) : edit).Do(root);
+        var book = Check(root, Path.GetFileName(_path), lines: false);
+        edit.Verify(book);
+        return book;
+    }
+
+    private static (BuildBook Book, JsonPlace Root) CheckRows(string path, BookRows rows)
+    {
+        var root = rows.Tree();
+        return (Check(root, Path.GetFileName(path), lines: false), root);
+    }
+}

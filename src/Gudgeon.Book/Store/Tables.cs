@@ -1,0 +1,99 @@
+using Dapper;
+using Gudgeon.Book.Files;
+using Microsoft.Data.Sqlite;
+
+namespace Gudgeon.Book.Store;
+
+/// <summary>The tables that hold what the journal comes to.</summary>
+internal static class Tables
+{
+    private const string AddChangeRow = "INSERT INTO change (id, title, reason, is_on) VALUES (@Id, @Title, @Reason, @IsOn)";
+    private const string SetValueRow = "INSERT INTO value (change, path, content) VALUES (nullif(@Change, ''), @Path, @Content) ON CONFLICT (ifnull(change, ''), path) DO UPDATE SET content = excluded.content";
+    private const string AddReadingRow = "INSERT INTO reading (content) VALUES (@content)";
+    private const string SetLimitRow = "INSERT INTO limits (name, value, reason) VALUES (@Name, @Value, @Reason) ON CONFLICT (name) DO UPDATE SET value = excluded.value, reason = excluded.reason";
+    private const string AddConflictRow = "INSERT INTO conflict (revision, change, path, content) VALUES (@Revision, nullif(@Change, ''), @Path, @Content)";
+    private const string AddAttachmentRow = "INSERT INTO attachment (revision, name, type, size, sha256, about) VALUES (@Revision, @Name, @Type, @Size, @Sha256, @About)";
+
+    /// <summary>All rows.</summary>
+    public static BookRows Read(SqliteConnection connection)
+    {
+        var (name, notes) = connection.QuerySingle<(string, string)>("SELECT name, notes FROM book");
+        return new BookRows(
+            name,
+            notes,
+            [.. connection.Query<ChangeRow>("SELECT id, title, reason, is_on AS IsOn FROM change ORDER BY place")],
+            [.. connection.Query<ValueRow>("SELECT ifnull(change, '') AS Change, path, content FROM value ORDER BY place")],
+            [.. connection.Query<string>("SELECT content FROM reading ORDER BY place")],
+            [.. connection.Query<LimitRow>("SELECT name, value, reason FROM limits ORDER BY place")])
+        {
+            Conflicts = Conflicts(connection),
+            Attachments = Attachments(connection),
+        };
+    }
+
+    /// <summary>Open conflicts, oldest first.</summary>
+    public static IReadOnlyList<ConflictRow> Conflicts(SqliteConnection connection) =>
+        [.. connection.Query<ConflictRow>("SELECT revision, ifnull(change, '') AS Change, path, content FROM conflict ORDER BY revision")];
+
+    /// <summary>Attached files, oldest first.</summary>
+    public static IReadOnlyList<AttachmentRow> Attachments(SqliteConnection connection) =>
+        [.. connection.Query<AttachmentRow>("SELECT revision, name, type, size, sha256, about FROM attachment ORDER BY revision")];
+
+    /// <summary>Puts these rows in place of all that the tables hold.</summary>
+    public static void Write(SqliteConnection connection, BookRows rows)
+    {
+        connection.Execute("DELETE FROM attachment; DELETE FROM conflict; DELETE FROM limits; DELETE FROM reading; DELETE FROM value; DELETE FROM change; DELETE FROM book");
+        connection.Execute("INSERT INTO book (only, name, notes) VALUES (1, @Name, @Notes)", new { rows.Name, rows.Notes });
+        connection.Execute(AddChangeRow, rows.Changes);
+        connection.Execute(SetValueRow, rows.Values);
+        connection.Execute(AddReadingRow, rows.Readings.Select(content => new { content }));
+        connection.Execute(SetLimitRow, rows.Limits);
+        connection.Execute(AddConflictRow, rows.Conflicts);
+        connection.Execute(AddAttachmentRow, rows.Attachments);
+    }
+
+    /// <summary>Does one edit to the tables.</summary>
+    /// <param name="connection">The store.</param>
+    /// <param name="revision">The edit's number in the journal.</param>
+    /// <param name="edit">The edit; an undoing is done by <see cref="Write"/>.</param>
+    public static void Do(SqliteConnection connection, int revision, Edit edit)
+    {
+        switch (edit)
+        {
+            case BeginBook begin:
+                Write(connection, BookRows.Of(begin.Document));
+                break;
+            case SetValue set:
+                connection.Execute(SetValueRow, new ValueRow(set.Change, set.Path, JsonText.OneLine(set.Value)));
+                break;
+            case AddChange change:
+                connection.Execute(AddChangeRow, new ChangeRow(change.Id, change.Title, change.Reason, 1));
+                break;
+            case SwitchChange change:
+                connection.Execute("UPDATE change SET is_on = @On WHERE id = @Id", new { change.On, change.Id });
+                break;
+            case AddReading reading:
+                connection.Execute(AddReadingRow, new { content = JsonText.OneLine(reading.Reading) });
+                break;
+            case SetLimit limit:
+                connection.Execute(SetLimitRow, new LimitRow(limit.Name, limit.Text, limit.Reason));
+                break;
+            case ContestValue contest:
+                connection.Execute(AddConflictRow, ConflictRow.Of(revision, contest));
+                break;
+            case SettleValue settle:
+                connection.Execute("DELETE FROM conflict WHERE revision = @Of", new { settle.Of });
+                if (settle.Second is { } second)
+                {
+                    connection.Execute(SetValueRow, new ValueRow(settle.Change, settle.Path, JsonText.OneLine(second)));
+                }
+
+                break;
+            case AttachFile file:
+                connection.Execute(AddAttachmentRow, AttachmentRow.Of(revision, file));
+                break;
+            default:
+                throw new InvalidOperationException($"'{edit.Kind}' is not done to tables");
+        }
+    }
+}
