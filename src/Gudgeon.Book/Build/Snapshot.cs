@@ -22,11 +22,12 @@ public enum Origin
 /// <param name="Source">Path under which it is written: the group's path when the group's value holds.</param>
 /// <param name="Origin">Where it comes from.</param>
 /// <param name="Under">Id of the change; empty for baseline and readings.</param>
-/// <param name="Reading">The reading; null for baseline and changes.</param>
-public sealed record Found(KnownValue Value, string Source, Origin Origin, string Under, Measurement? Reading);
+/// <param name="Reading">The latest reading; null for baseline and changes.</param>
+/// <param name="Repeats">How many readings the value is the mean of; 1 when it is no mean.</param>
+public sealed record Found(KnownValue Value, string Source, Origin Origin, string Under, Measurement? Reading, int Repeats = 1);
 
 /// <summary>
-/// The values that hold at one moment: the latest reading, else the last change that sets the field, else the baseline;
+/// The values that hold at one moment: the latest reading with its repeats, else the last change that sets the field, else the baseline;
 /// in each of these the instance before its group. A reading belongs to the part that was there when it was taken, so it
 /// holds only while the same changes bear on its field.
 /// </summary>
@@ -73,9 +74,10 @@ public sealed class Snapshot
         var chain = address.WithGroups().ToList();
         foreach (var path in chain.Select(a => a.Path))
         {
-            if (_readings.TryGetValue(path, out var readings) && readings.Find(r => Holds(r, address)) is { } reading)
+            if (_readings.TryGetValue(path, out var readings) && readings.FindAll(r => Holds(r, address)) is [var latest, ..] holding)
             {
-                return new Found(reading.Value, path, Origin.Measurement, "", reading);
+                var repeats = Repeats.Of(latest, holding);
+                return new Found(Repeats.Mean(repeats), path, Origin.Measurement, "", latest, repeats.Count);
             }
         }
 

@@ -22,14 +22,17 @@ public static class AtomicFile
 
     /// <summary>Writes beside the file, flushes to the disk, then takes its place in one step.</summary>
     /// <exception cref="BadInputException">The disk or the folder refuses; the old file is untouched.</exception>
-    public static void Write(string path, string text)
+    public static void Write(string path, string text) => Write(path, Encoding.UTF8.GetBytes(text));
+
+    /// <inheritdoc cref="Write(string, string)"/>
+    public static void Write(string path, byte[] content)
     {
         var beside = $"{path}.{Environment.ProcessId}.new";
         try
         {
             using (var stream = new FileStream(beside, FileMode.Create, FileAccess.Write))
             {
-                stream.Write(Encoding.UTF8.GetBytes(text));
+                stream.Write(content);
                 stream.Flush(flushToDisk: true);
             }
 

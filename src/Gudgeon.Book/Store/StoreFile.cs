@@ -13,19 +13,24 @@ internal static class StoreFile
     /// <summary>Whether a name asks for a store.</summary>
     public static bool IsNamed(string path) => path.EndsWith(".gudgeon", StringComparison.OrdinalIgnoreCase);
 
-    /// <summary>Whether a file is a store: by what it holds, else by its name.</summary>
+    /// <summary>Whether a file is a store: by its name, else by what it holds.</summary>
     public static bool Is(string path)
     {
-        Span<byte> head = stackalloc byte[16];
+        if (IsNamed(path) || !File.Exists(path))
+        {
+            return IsNamed(path);
+        }
+
         try
         {
+            Span<byte> head = stackalloc byte[16];
             using var file = File.Open(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            return file.ReadAtLeast(head, head.Length, throwOnEndOfStream: false) == head.Length ? head.SequenceEqual("SQLite format 3\0"u8) : IsNamed(path);
+            return file.ReadAtLeast(head, head.Length, throwOnEndOfStream: false) == head.Length && head.SequenceEqual("SQLite format 3\0"u8);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             // Whoever opens it says why it cannot be read.
-            return IsNamed(path);
+            return false;
         }
     }
 
@@ -54,6 +59,11 @@ internal static class StoreFile
     /// <exception cref="BadInputException">The file exists or the disk refuses.</exception>
     public static void Make(string path, Action<SqliteConnection> fill) => Plainly(path, () =>
     {
+        if (!Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(path))))
+        {
+            throw new BadInputException($"the file '{path}' cannot be written: there is no such folder");
+        }
+
         var beside = $"{path}.{Environment.ProcessId}.new";
         try
         {

@@ -25,6 +25,9 @@ public sealed class StoredBook : BookFile
 
     public override int Revision { get; }
 
+    /// <summary>Whether the edit that gave this book was not taken but kept as a conflict.</summary>
+    public bool Contested { get; private init; }
+
     /// <summary>Open conflicts, oldest first.</summary>
     public IReadOnlyList<Conflict> Conflicts => StoreFile.Read(_path, connection => (IReadOnlyList<Conflict>)[.. Tables.Conflicts(connection).Select(c => Conflict.Of(connection, c))]);
 
@@ -38,6 +41,12 @@ public sealed class StoredBook : BookFile
         var standing = Replay.Standing(entries).Select(s => s.Entry.Revision).ToHashSet();
         return (IReadOnlyList<(JournalEntry, bool)>)[.. entries.Select(e => (e, standing.Contains(e.Revision)))];
     });
+
+    /// <summary>Whether a name asks for a book with a journal.</summary>
+    public static bool IsStoreName(string path) => StoreFile.IsNamed(path);
+
+    /// <summary>Whether a file is a book with a journal, by what it holds.</summary>
+    public static bool IsStore(string path) => StoreFile.Is(path);
 
     /// <summary>Opens and verifies a book.</summary>
     /// <exception cref="BadInputException">Not there, or not a book.</exception>
@@ -126,10 +135,11 @@ public sealed class StoredBook : BookFile
     /// <exception cref="BadInputException">It cannot be opened at all.</exception>
     public static IReadOnlyList<Assurance> Verify(string path) => StoreFile.Read(path, Assurance.All);
 
-    protected override BookFile Take(Func<BuildBook, Edit> make, int? basedOn = null) => Edit((connection, book) =>
-        make(book) is SetValue set && basedOn is { } seen && Conflict.Arises(connection, set, seen)
-            ? new ContestValue(set.Path, set.Change, set.Value, seen)
-            : make(book));
+    protected override BookFile Take(Func<BuildBook, Edit> make, int? basedOn = null) => Edit((connection, book) => make(book) switch
+    {
+        SetValue set when basedOn is { } seen && Conflict.Arises(connection, set, seen) => new ContestValue(set.Path, set.Change, set.Value, seen),
+        var edit => edit,
+    });
 
     private BookFile Edit(Func<SqliteConnection, BuildBook, Edit> make) => StoreFile.Write(_path, connection =>
     {
@@ -138,7 +148,8 @@ public sealed class StoredBook : BookFile
         var after = After(root, edit);
         var revision = Journal.Add(connection, _hand, edit);
         Tables.Do(connection, revision, edit);
-        return (BookFile)new StoredBook(_path, _hand, edit is ContestValue ? before : after, revision);
+        var contested = edit is ContestValue;
+        return (BookFile)new StoredBook(_path, _hand, contested ? before : after, revision) { Contested = contested };
     });
 
     /// <summary>The book after an edit, verified; for a contested value, the book that it would make.</summary>

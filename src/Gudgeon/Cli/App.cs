@@ -58,7 +58,7 @@ public static class App
             .WithExample("work", "--rows", "rows.csv");
         Verb<FieldsCommand>("fields", "List everything that can be known about a build.").WithExample("fields", "spring");
         Verb<SchemaCommand>("schema", "Print the JSON Schema of a book.");
-        Verb<NewCommand>("new", "Begin a book.").WithExample("new", "heron.json", "--name", "Heron");
+        Verb<NewCommand>("new", "Begin a book.").WithExample("new", "heron.gudgeon", "--name", "Heron");
         Verb<ShowCommand>("show", "Show the values that hold and how each is known.").WithExample("show", "heron.json", "cylinder");
         Verb<SetCommand>("set", "Give a field a value.").WithExample("set", "\"cylinder[1].bore\"", "\"94.01 mm ± 0.005 mm\"", "--how", "measured");
         Verb<MeasureCommand>("measure", "Add a reading; earlier ones stay.")
@@ -74,6 +74,29 @@ public static class App
         Verb<GivesCommand>("gives", "What gives first: every reserve over a family of boost levels, or of rev limits without a blower.");
         Verb<ChangesCommand>("changes", "What each change does: findings before and after, verdicts turned, what must be measured again.");
         Verb<NeedCommand>("need", "From a goal: the air, boost, fuel, injectors and drive ratio that a power or a quarter-mile time needs. Exit code 3: out of reach.").WithExample("need", "heron.json", "--power", "165kW");
+        StoreVerbs(config, names);
+    }
+
+    private static void StoreVerbs(IConfigurator config, List<string> names)
+    {
+        ICommandConfigurator Verb<TCommand>(string name, string description)
+            where TCommand : class, ICommand
+        {
+            names.Add(name);
+            return config.AddCommand<TCommand>(name).WithDescription(description);
+        }
+
+        Verb<JournalCommand>("journal", "List every edit: what, who, when, at which device.");
+        Verb<UndoCommand>("undo", "Take back the last edit; it stays in the journal.").WithExample("undo", "heron.gudgeon", "--by", "Ada");
+        Verb<ConflictsCommand>("conflicts", "List values that two people set without seeing each other's.");
+        Verb<SettleCommand>("settle", "Settle a conflict for the value that came first or second.").WithExample("settle", "\"cylinder[1].bore\"", "second");
+        Verb<VerifyCommand>("verify", "Hold a book to its journal: nothing altered, nothing lost. Exit code 1: something is not as it must be.");
+        Verb<AttachCommand>("attach", "Keep a file with the book: a picture, a PDF, a table.").WithExample("attach", "bore-gauge.pdf", "--to", "\"cylinder[1].bore\"");
+        Verb<AttachmentsCommand>("attachments", "List the attached files.");
+        Verb<ExtractCommand>("extract", "Write an attached file to the disk again.").WithExample("extract", "bore-gauge.pdf", "copy.pdf");
+        Verb<ExportCommand>("export", "Write a book as JSON, for a text editor.").WithExample("export", "heron.gudgeon", "heron.json");
+        Verb<ImportCommand>("import", "Make a book with a journal from JSON.").WithExample("import", "heron.json", "heron.gudgeon");
+        Verb<BackupCommand>("backup", "Copy a book, journal and all, while others may go on editing it.").WithExample("backup", "heron.gudgeon", "stick/heron.gudgeon");
     }
 
     private static void Changes(IConfigurator<CommandSettings> change)

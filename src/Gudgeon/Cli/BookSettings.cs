@@ -3,6 +3,7 @@ using Gudgeon.Book.Build;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
+using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
 using Spectre.Console.Cli;
 
@@ -30,6 +31,16 @@ internal class ReadSettings : BookSettings
     public BookFile Open() => BookFile.Open(Books.Find(Path));
 }
 
+/// <summary>What every verb that edits a book takes.</summary>
+internal abstract class EditSettings : CommandSettings
+{
+    [CommandOption("--by <NAME>")]
+    [Description("Who does it; whoever is logged in when left out.")]
+    public string By { get; init; } = "";
+
+    public BookFile Open(string path) => BookFile.Open(path, Hand.Here(By));
+}
+
 /// <summary>Finds the book that a command means.</summary>
 internal static class Books
 {
@@ -48,7 +59,7 @@ internal static class Books
         }
 
         var folder = named ?? ".";
-        var books = Directory.EnumerateFiles(folder, "*.json").Where(IsBook).Order(StringComparer.Ordinal).ToList();
+        var books = Directory.EnumerateFiles(folder).Where(IsBook).Order(StringComparer.Ordinal).ToList();
         return books.Count switch
         {
             1 => books[0],
@@ -57,18 +68,24 @@ internal static class Books
         };
     }
 
-    /// <summary>Whether a word names a book rather than a field: it ends in .json, or is a file or a folder.</summary>
-    public static bool IsNamed(string word) => word.EndsWith(".json", StringComparison.OrdinalIgnoreCase) || File.Exists(word) || Directory.Exists(word);
-
-    /// <summary>Splits "[BOOK] PATH VALUE".</summary>
+    /// <summary>Splits "[BOOK] PATH VALUE": the first word is the book when it is one more than wanted, and a file or named like a book.</summary>
     public static (string Book, string[] Words) Split(string[] words, int wanted, string usage)
     {
-        var named = words.Length > 0 && IsNamed(words[0]);
+        var named = words.Length > wanted && IsNamed(words[0]);
         var rest = named ? words[1..] : words;
         return rest.Length == wanted
             ? (Find(named ? words[0] : null), rest)
             : throw new BadInputException($"wanted: {usage}");
     }
+
+    /// <summary>Whether a word names a book rather than a field: it ends in .json or .gudgeon, or is a file or a folder.</summary>
+    public static bool IsNamed(string word) =>
+        word.EndsWith(".json", StringComparison.OrdinalIgnoreCase) || word.EndsWith(".gudgeon", StringComparison.OrdinalIgnoreCase) || Path.Exists(word);
+
+    /// <summary>Opens a book that keeps a journal.</summary>
+    /// <exception cref="BadInputException">It is kept as JSON.</exception>
+    public static StoredBook Store(string path, string by = "") => BookFile.Open(path, Hand.Here(by)) as StoredBook
+        ?? throw new BadInputException($"the book '{path}' is kept as JSON, without journal, conflicts or attachments; this makes one that has them: gudgeon import {path} {System.IO.Path.ChangeExtension(path, "gudgeon")}");
 
     /// <summary>A book with values laid over it for one command: "temperature=30 °C".</summary>
     /// <exception cref="BadInputException">Not name=value, or a value that the field does not take.</exception>
@@ -92,6 +109,11 @@ internal static class Books
 
     private static bool IsBook(string path)
     {
+        if (!path.EndsWith(".json", StringComparison.OrdinalIgnoreCase))
+        {
+            return path.EndsWith(".gudgeon", StringComparison.OrdinalIgnoreCase);
+        }
+
         using var reader = new StreamReader(path);
         var head = new char[2048];
         return head.AsSpan(0, reader.ReadBlock(head)).Contains("\"gudgeon\"", StringComparison.Ordinal);

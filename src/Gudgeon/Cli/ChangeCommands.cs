@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using Gudgeon.Book.Files;
 using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli;
@@ -7,7 +6,7 @@ namespace Gudgeon.Cli;
 /// <summary>gudgeon change add: begins a change.</summary>
 internal sealed class ChangeAddCommand : Command<ChangeAddCommand.Settings>
 {
-    internal sealed class Settings : CommandSettings
+    internal sealed class Settings : EditSettings
     {
         [CommandArgument(0, "<[BOOK] ID>")]
         [Description("The book, the only one in this folder when left out; a short name for the change, such as valve-spacers.")]
@@ -25,7 +24,7 @@ internal sealed class ChangeAddCommand : Command<ChangeAddCommand.Settings>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var (book, rest) = Books.Split(settings.Words, 1, "gudgeon change add [BOOK] ID --title TEXT --reason TEXT");
-        BookFile.Open(book).AddChange(rest[0], settings.Title, settings.Reason);
+        settings.Open(book).AddChange(rest[0], settings.Title, settings.Reason);
         Out.Line($"{rest[0]} is on; give it values with: gudgeon set PATH VALUE --change {rest[0]}");
         return 0;
     }
@@ -34,7 +33,7 @@ internal sealed class ChangeAddCommand : Command<ChangeAddCommand.Settings>
 /// <summary>gudgeon change on and off.</summary>
 internal sealed class ChangeSwitchCommand : Command<ChangeSwitchCommand.Settings>
 {
-    internal sealed class Settings : CommandSettings
+    internal sealed class Settings : EditSettings
     {
         [CommandArgument(0, "<[BOOK] ID>")]
         [Description("The book, the only one in this folder when left out; the name of the change.")]
@@ -45,7 +44,7 @@ internal sealed class ChangeSwitchCommand : Command<ChangeSwitchCommand.Settings
     {
         var (book, rest) = Books.Split(settings.Words, 1, $"gudgeon change {context.Name} [BOOK] ID");
         var on = context.Name == "on";
-        BookFile.Open(book).Switch(rest[0], on);
+        settings.Open(book).Switch(rest[0], on);
         Out.Line($"{rest[0]} is {context.Name}");
         return 0;
     }

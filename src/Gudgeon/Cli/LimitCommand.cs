@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using Gudgeon.Book.Files;
 using Gudgeon.Book.Values;
 using Spectre.Console.Cli;
 
@@ -8,7 +7,7 @@ namespace Gudgeon.Cli;
 /// <summary>gudgeon limit: sets a limit of one's own, with a reason.</summary>
 internal sealed class LimitCommand : Command<LimitCommand.Settings>
 {
-    internal sealed class Settings : CommandSettings
+    internal sealed class Settings : EditSettings
     {
         [CommandArgument(0, "<[BOOK] NAME VALUE>")]
         [Description("The book, the only one in this folder when left out; the limit, named after its check; its value, such as squish.min \"0.9 mm\".")]
@@ -27,7 +26,7 @@ internal sealed class LimitCommand : Command<LimitCommand.Settings>
             throw new BadInputException($"limit {rest[0]}: a limit of one's own needs a reason: --reason TEXT");
         }
 
-        BookFile.Open(book).Limit(rest[0], rest[1], settings.Reason);
+        settings.Open(book).Limit(rest[0], rest[1], settings.Reason);
         Out.Line($"limit {rest[0]} is {rest[1]}, because {settings.Reason}");
         return 0;
     }

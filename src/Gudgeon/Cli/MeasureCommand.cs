@@ -42,7 +42,7 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
         }
 
         var on = settings.On.Length > 0 ? settings.On : DateTimeOffset.Now.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
-        var file = BookFile.Open(book).Measure(rest[0], rest[1], settings.With, settings.By, on, settings.Note);
+        var file = BookFile.Open(book, Hand.Here(settings.By)).Measure(rest[0], rest[1], settings.With, settings.By, on, settings.Note);
         SetCommand.Echo(file.Book, FieldCatalogue.Address(rest[0]), file.Book.Measurements[^1].Value, "by this reading");
         return 0;
     }

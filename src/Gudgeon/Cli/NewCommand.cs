@@ -11,7 +11,7 @@ internal sealed class NewCommand : Command<NewCommand.Settings>
     internal sealed class Settings : CommandSettings
     {
         [CommandArgument(0, "<FILE>")]
-        [Description("The new file, such as heron.json.")]
+        [Description("The new file: heron.gudgeon, with a journal of every edit, or heron.json, for a text editor.")]
         public string File { get; init; } = "";
 
         [CommandOption("--name <NAME>")]

@@ -1,7 +1,7 @@
 using System.ComponentModel;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Fields;
-using Gudgeon.Book.Files;
+using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
 using Spectre.Console.Cli;
 
@@ -10,7 +10,7 @@ namespace Gudgeon.Cli;
 /// <summary>gudgeon set: gives a field a value, in the baseline or in a change.</summary>
 internal sealed class SetCommand : Command<SetCommand.Settings>
 {
-    internal sealed class Settings : CommandSettings
+    internal sealed class Settings : EditSettings
     {
         [CommandArgument(0, "<[BOOK] PATH VALUE>")]
         [Description("The book, the only one in this folder when left out; the path of a field; its value, such as cylinder[[1]].bore \"94.01 mm ± 0.005 mm\".")]
@@ -24,9 +24,9 @@ internal sealed class SetCommand : Command<SetCommand.Settings>
         [Description("How it is known: manual, drawing, measured or assumed; assumed when left out.")]
         public string How { get; init; } = "";
 
-        [CommandOption("--by <NAME>")]
-        [Description("Who says so.")]
-        public string By { get; init; } = "";
+        [CommandOption("--based-on <REVISION>")]
+        [Description("The revision that you saw: when the same value was edited since, both are kept until somebody settles.")]
+        public int? BasedOn { get; init; }
 
         [CommandOption("--on <DATE>")]
         [Description("When it was read or said.")]
@@ -45,9 +45,15 @@ internal sealed class SetCommand : Command<SetCommand.Settings>
     {
         var (book, rest) = Books.Split(settings.Words, 2, "gudgeon set [BOOK] PATH VALUE");
         Dictionary<string, string> story = new(StringComparer.Ordinal) { ["how"] = settings.How.Length > 0 ? settings.How : "assumed", ["by"] = settings.By, ["on"] = settings.On, ["with"] = settings.With, ["note"] = settings.Note };
-        var file = BookFile.Open(book).Set(rest[0], rest[1], story, settings.Change);
+        var file = settings.Open(book).Set(rest[0], rest[1], story, settings.Change, settings.BasedOn);
         var address = FieldCatalogue.Address(rest[0]);
         var layer = settings.Change is null ? file.Book.Baseline : file.Book.Find(settings.Change).Values;
+        if (file is StoredBook { Contested: true })
+        {
+            Out.Line($"{address.Path} was edited after revision {settings.BasedOn} and holds {layer[address.Path].Content}; both are kept (gudgeon conflicts)");
+            return 0;
+        }
+
         Echo(file.Book, address, layer[address.Path], settings.Change is null ? "in the baseline" : $"in the change {settings.Change}");
         return 0;
     }

@@ -2,6 +2,7 @@ using System.ComponentModel;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
+using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
 using Spectre.Console.Cli;
 
@@ -41,7 +42,9 @@ internal sealed class ShowCommand : Command<ShowCommand.Settings>
             return 0;
         }
 
-        Out.Line($"{file.Book.Name}: {file.Book.Changes.Count(c => c.On)} of {file.Book.Changes.Count} changes on, {file.Book.Measurements.Count} readings");
+        var conflicts = file is StoredBook stored ? stored.Conflicts : [];
+        Out.Line($"{file.Book.Name}: {file.Book.Changes.Count(c => c.On)} of {file.Book.Changes.Count} changes on, {file.Book.Measurements.Count} readings{(file.Revision > 0 ? $", revision {file.Revision}" : "")}");
+        Out.LineIf(conflicts.Count > 0, $"! {conflicts.Count} {(conflicts.Count == 1 ? "conflict waits" : "conflicts wait")} to be settled (gudgeon conflicts): {string.Join(", ", conflicts.Select(c => c.Path))}");
         foreach (var subject in values.GroupBy(v => v.Value.Field.Subject))
         {
             Out.Line();
@@ -50,10 +53,24 @@ internal sealed class ShowCommand : Command<ShowCommand.Settings>
             {
                 Out.Line($"  {found.Source,-34} {Shown(found.Value, settings.Imperial),-26} {Origin(found)}");
                 Out.LineIf(found.Value.Question.Length > 0, $"      ? {found.Value.Question}");
+                if (filter.Length > 0)
+                {
+                    Readings(file.Book, found, settings.Imperial);
+                }
             }
         }
 
         return 0;
+    }
+
+    /// <summary>Every reading of the field, unless it is the one that holds and stands there already.</summary>
+    private static void Readings(BuildBook book, Found found, bool imperial)
+    {
+        var readings = book.Measurements.Where(m => m.Address.Path == found.Source).ToList();
+        foreach (var reading in readings.Where(r => readings.Count > 1 || !ReferenceEquals(r, found.Reading)))
+        {
+            Out.Line($"      reading {Shown(reading.Value, imperial)} ({reading.Value.Story}){(reading.Value.Note.Length > 0 ? $": {reading.Value.Note}" : "")}");
+        }
     }
 
     private static bool Matches(Found found, string filter) =>
@@ -65,6 +82,7 @@ internal sealed class ShowCommand : Command<ShowCommand.Settings>
 
     private static string Origin(Found found) => found.Origin switch
     {
+        Book.Build.Origin.Measurement when found.Repeats > 1 => $"mean of {found.Repeats} readings, {found.Value.Story}",
         Book.Build.Origin.Measurement => found.Value.Story,
         Book.Build.Origin.Change => $"change {found.Under}, {found.Value.Story}",
         _ => $"baseline, {found.Value.Story}",
@@ -86,6 +104,7 @@ internal sealed class ShowCommand : Command<ShowCommand.Settings>
         note = found.Value.Note,
         origin = found.Origin,
         change = found.Under,
+        repeats = found.Repeats,
         question = found.Value.Question,
     };
 }
