@@ -14,7 +14,7 @@ namespace Gudgeon.Book.Store;
 /// <param name="SecondFrom">The entry that brought the second.</param>
 public sealed record Conflict(string Path, string Change, string First, string Second, JournalEntry FirstFrom, JournalEntry SecondFrom)
 {
-    /// <summary>Whether a value was edited since the revision that somebody saw, and to something else.</summary>
+    /// <summary>Whether a value was edited since the revision that somebody saw, and holds something else.</summary>
     internal static bool Arises(SqliteConnection connection, SetValue set, int seen)
     {
         var newest = Journal.Revision(connection);
@@ -23,15 +23,15 @@ public sealed record Conflict(string Path, string Change, string First, string S
             throw new BadInputException($"the book has {newest} revisions, and cannot have been seen at {seen}");
         }
 
-        return JsonText.OneLine(set.Value) != Held(connection, set.Change, set.Path) && Journal.After(connection, seen).Any(e => Touches(connection, e, set));
+        return Held(connection, set.Change, set.Path) is { } held && held != JsonText.OneLine(set.Value) && Journal.After(connection, seen).Any(e => Touches(connection, e, set));
     }
 
     internal static Conflict Of(SqliteConnection connection, ConflictRow row)
     {
         var set = new SetValue(row.Path, row.Change, JsonPlace.Of(""));
         var second = Entry(connection, row.Revision);
-        var first = Journal.After(connection).Last(e => e.Edit is BeginBook || Touches(connection, e, set));
-        return new Conflict(row.Path, row.Change, Words(Held(connection, row.Change, row.Path)), Words(row.Content), first, second);
+        var first = Replay.Standing(Journal.After(connection)).Last(s => s.Edit is BeginBook || Touches(connection, s.Entry, set)).Entry;
+        return new Conflict(row.Path, row.Change, Words(Held(connection, row.Change, row.Path)!), Words(row.Content), first, second);
     }
 
     private static bool Touches(SqliteConnection connection, JournalEntry entry, SetValue set) => entry.Edit switch
@@ -47,5 +47,5 @@ public sealed record Conflict(string Path, string Change, string First, string S
     private static string? Held(SqliteConnection connection, string change, string path) =>
         connection.ExecuteScalar<string>("SELECT content FROM value WHERE ifnull(change, '') = @change AND path = @path", new { change, path });
 
-    private static string Words(string? content) => content is null ? "nothing" : JsonPlace.Parse(content, "the store").Words();
+    private static string Words(string content) => JsonPlace.Parse(content, "the store").Words();
 }

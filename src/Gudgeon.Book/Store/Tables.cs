@@ -22,7 +22,7 @@ internal static class Tables
             name,
             notes,
             [.. connection.Query<ChangeRow>("SELECT id, title, reason, is_on AS IsOn FROM change ORDER BY place")],
-            [.. connection.Query<ValueRow>("SELECT ifnull(change, '') AS Change, path, content FROM value ORDER BY place")],
+            [.. connection.Query<ValueRow>("SELECT change, path, content FROM value ORDER BY place").Select(v => v with { Change = v.Change ?? "" })],
             [.. connection.Query<string>("SELECT content FROM reading ORDER BY place")],
             [.. connection.Query<LimitRow>("SELECT name, value, reason FROM limits ORDER BY place")])
         {
@@ -33,7 +33,7 @@ internal static class Tables
 
     /// <summary>Open conflicts, oldest first.</summary>
     public static IReadOnlyList<ConflictRow> Conflicts(SqliteConnection connection) =>
-        [.. connection.Query<ConflictRow>("SELECT revision, ifnull(change, '') AS Change, path, content FROM conflict ORDER BY revision")];
+        [.. connection.Query<ConflictRow>("SELECT revision, change, path, content FROM conflict ORDER BY revision").Select(c => c with { Change = c.Change ?? "" })];
 
     /// <summary>Attached files, oldest first.</summary>
     public static IReadOnlyList<AttachmentRow> Attachments(SqliteConnection connection) =>
