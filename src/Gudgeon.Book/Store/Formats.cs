@@ -17,6 +17,18 @@ internal static class Formats
     /// <summary>The scripts, oldest first.</summary>
     public static IReadOnlyList<string> Steps { get; } = [.. Scripts()];
 
+    /// <summary>Brings a book that is there to the newest format.</summary>
+    /// <exception cref="BadInputException">No book, or a format newer than this program.</exception>
+    public static void BringForward(SqliteConnection connection, string name)
+    {
+        if (connection.ExecuteScalar<int>("SELECT count(*) FROM sqlite_schema") == 0)
+        {
+            throw new BadInputException($"{name}: the file is empty; wanted a book (gudgeon new begins one)");
+        }
+
+        BringForward(connection, name, Steps);
+    }
+
     /// <summary>Brings a store to the newest format, in one transaction.</summary>
     /// <param name="connection">The store; an empty database is begun.</param>
     /// <param name="name">Name of the file, for the sentences.</param>

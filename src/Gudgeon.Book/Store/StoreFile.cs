@@ -48,7 +48,7 @@ internal static class StoreFile
     public static T Write<T>(string path, Func<SqliteConnection, T> write) => Plainly(path, () =>
     {
         using var connection = Open(path, SqliteOpenMode.ReadWrite);
-        Formats.BringForward(connection, Path.GetFileName(path), Formats.Steps);
+        Formats.BringForward(connection, Path.GetFileName(path));
         using var transaction = connection.BeginTransaction(deferred: false);
         var result = write(connection);
         transaction.Commit();
@@ -88,7 +88,7 @@ internal static class StoreFile
             var connection = Open(path, SqliteOpenMode.ReadWrite);
             try
             {
-                Formats.BringForward(connection, Path.GetFileName(path), Formats.Steps);
+                Formats.BringForward(connection, Path.GetFileName(path));
                 return connection;
             }
             catch

@@ -1,5 +1,6 @@
 using Dapper;
 using Gudgeon.Book.Files;
+using Gudgeon.Book.Values;
 using Microsoft.Data.Sqlite;
 
 namespace Gudgeon.Book.Store;
@@ -17,9 +18,9 @@ internal static class Tables
     /// <summary>All rows.</summary>
     public static BookRows Read(SqliteConnection connection)
     {
-        var (name, notes) = connection.QuerySingle<(string, string)>("SELECT name, notes FROM book");
+        var (name, notes) = connection.QueryFirstOrDefault<(string?, string)>("SELECT name, notes FROM book");
         return new BookRows(
-            name,
+            name ?? throw new BadInputException("the store holds no book any more; gudgeon verify says what it holds"),
             notes,
             [.. connection.Query<ChangeRow>("SELECT id, title, reason, is_on AS IsOn FROM change ORDER BY place")],
             [.. connection.Query<ValueRow>("SELECT change, path, content FROM value ORDER BY place").Select(v => v with { Change = v.Change ?? "" })],

@@ -1,0 +1,80 @@
+using System.Diagnostics;
+using System.Globalization;
+using Gudgeon.Book.Files;
+using Gudgeon.Book.Store;
+
+namespace Gudgeon.Book.Tests.Store;
+
+/// <summary>What a killed program leaves behind. GUDGEON_KILLS asks for more kills than the usual 60.</summary>
+public sealed class CrashTests : IDisposable
+{
+    private const int AtOnce = 3;
+    private readonly TemporaryFolder _folder = new();
+
+    private static int Rounds => (int.TryParse(Environment.GetEnvironmentVariable("GUDGEON_KILLS"), NumberStyles.None, CultureInfo.InvariantCulture, out var kills) ? Math.Max(kills, 60) : 60) / AtOnce;
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void No_acknowledged_reading_is_lost_when_writers_are_killed()
+    {
+        var random = new Random(1);
+        var (acknowledged, killedWriting) = (0, 0);
+        for (var round = 0; round < Rounds; round++)
+        {
+            var path = _folder.PathOf(string.Create(CultureInfo.InvariantCulture, $"round{round}.gudgeon"));
+            BookFile.Create(path, "Wren");
+            var writers = Enumerable.Range(1, AtOnce).Select(w => WriterProcess.Start(path, string.Create(CultureInfo.InvariantCulture, $"w{w}"), int.MaxValue)).ToList();
+            WaitUntil(() => writers.Exists(w => !w.Said.IsEmpty));
+            foreach (var writer in writers)
+            {
+                Thread.Sleep(random.Next(0, 40));
+                writer.Kill();
+            }
+
+            var said = writers.SelectMany(w => w.Said).ToList();
+            acknowledged += said.Count;
+            killedWriting += writers.Count(w => !w.Said.IsEmpty);
+            writers.ForEach(w => w.Dispose());
+            Holds(path, said);
+        }
+
+        Assert.True(killedWriting >= Rounds, "too few writers were killed while they wrote for the test to tell anything");
+        Assert.True(acknowledged >= Rounds);
+    }
+
+    [Fact]
+    public void Several_programs_that_write_at_once_lose_nothing()
+    {
+        const int Each = 15;
+        var path = _folder.PathOf("shared.gudgeon");
+        BookFile.Create(path, "Wren");
+        var writers = Enumerable.Range(1, AtOnce).Select(w => WriterProcess.Start(path, string.Create(CultureInfo.InvariantCulture, $"w{w}"), Each)).ToList();
+        Assert.All(writers, w => Assert.Equal(0, w.Finish()));
+        var said = writers.SelectMany(w => w.Said).ToList();
+        writers.ForEach(w => w.Dispose());
+        Assert.Equal(AtOnce * Each, said.Count);
+        Holds(path, said);
+        var readings = BookFile.Open(path).Book.Measurements;
+        Assert.Equal(AtOnce * Each, readings.Count);
+        Assert.All(readings.GroupBy(r => r.Value.By), g => Assert.Equal(Enumerable.Range(1, Each).Select(i => $"{g.Key}-{i}"), g.Select(r => r.Value.Note)));
+    }
+
+    private static void Holds(string path, List<string> said)
+    {
+        var notes = BookFile.Open(path).Book.Measurements.Select(m => m.Value.Note).ToList();
+        Assert.Equal(notes.Count, notes.Distinct(StringComparer.Ordinal).Count());
+        Assert.Empty(said.Except(notes, StringComparer.Ordinal));
+        Assert.All(StoredBook.Verify(path), a => Assert.True(a.Good, a.Sentence));
+    }
+
+    private static void WaitUntil(Func<bool> condition)
+    {
+        var began = Stopwatch.StartNew();
+        while (!condition())
+        {
+            Assert.True(began.Elapsed < TimeSpan.FromSeconds(30), "no writer wrote anything");
+            Thread.Sleep(2);
+        }
+    }
+}

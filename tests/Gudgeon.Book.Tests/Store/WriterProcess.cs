@@ -1,0 +1,58 @@
+using System.Collections.Concurrent;
+using System.Diagnostics;
+using System.Globalization;
+
+namespace Gudgeon.Book.Tests.Store;
+
+/// <summary>A process of its own that writes readings to a book and says each that the book has taken.</summary>
+internal sealed class WriterProcess : IDisposable
+{
+    private readonly Process _process;
+
+    private WriterProcess(Process process)
+    {
+        _process = process;
+        _process.OutputDataReceived += (_, e) =>
+        {
+            if (e.Data is not null)
+            {
+                Said.Enqueue(e.Data);
+            }
+        };
+        _process.BeginOutputReadLine();
+    }
+
+    /// <summary>Notes of the readings that it says were taken.</summary>
+    public ConcurrentQueue<string> Said { get; } = [];
+
+    public static WriterProcess Start(string path, string name, int most)
+    {
+        var start = new ProcessStartInfo(Dotnet()) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
+        foreach (var word in new[] { typeof(WriterProcess).Assembly.Location, Program.Writer, path, name, most.ToString(CultureInfo.InvariantCulture) })
+        {
+            start.ArgumentList.Add(word);
+        }
+
+        return new WriterProcess(Process.Start(start)!);
+    }
+
+    public int Finish()
+    {
+        // Without a time limit this waits for the end of the output as well.
+        _process.WaitForExit();
+        return _process.ExitCode;
+    }
+
+    /// <summary>Ends it as a power cut to the process would: SIGKILL, which no program can catch.</summary>
+    public void Kill()
+    {
+        _process.Kill();
+        _process.WaitForExit();
+    }
+
+    public void Dispose() => _process.Dispose();
+
+    private static string Dotnet() => Path.GetFileNameWithoutExtension(Environment.ProcessPath) == "dotnet"
+        ? Environment.ProcessPath!
+        : Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
+}
