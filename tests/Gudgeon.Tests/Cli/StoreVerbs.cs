@@ -1,0 +1,140 @@
+using System.Globalization;
+
+namespace Gudgeon.Tests.Cli;
+
+/// <summary>Verbs on a book that keeps a journal.</summary>
+public sealed class StoreVerbs : IDisposable
+{
+    private readonly Workshop _workshop = new();
+
+    public void Dispose() => _workshop.Dispose();
+
+    [Fact]
+    public void AStoreGrowsFromNothingAsJsonDoes()
+    {
+        Assert.StartsWith("Tern begins in tern.gudgeon", _workshop.Good("new", "tern.gudgeon", "--name", "Tern"), StringComparison.Ordinal);
+        Assert.Equal("engine.cylinders is 2 (manual)\n", _workshop.Good("set", "engine.cylinders", "2"));
+        Assert.Equal("cylinder.bore is 94.00 mm (manual by Tom)\n", _workshop.Good("set", "tern.gudgeon", "cylinder.bore", "94.00 mm", "--how", "manual", "--by", "Tom"));
+        _workshop.Good("change", "add", "bored", "--title", "Bored", "--by", "Eve");
+        _workshop.Good("set", "cylinder.bore", "94.50 mm", "--change", "bored");
+        _workshop.Good("change", "off", "bored");
+        _workshop.Good("limit", "squish.min", "0.9 mm", "--reason", "short stroke");
+        _workshop.Good("measure", "cylinder[1].bore", "94.012 ± 0.006 mm", "--with", "bore gauge", "--by", "Ada", "--on", "2026-03-01");
+        Assert.Contains("cylinder[1].bore                   94.012 mm ± 0.006 mm       measured with bore gauge by Ada on 2026-03-01", _workshop.Good("show", "cylinder"), StringComparison.Ordinal);
+        var journal = _workshop.Run("journal", "--json").Json.EnumerateArray().ToList();
+        Assert.Equal(8, journal.Count);
+        Assert.Equal([Environment.UserName, "Tom", "Eve", Environment.UserName], new[] { 1, 2, 3, 4 }.Select(i => journal[i].GetProperty("who").GetString()));
+        Assert.All(journal, e => Assert.Equal(Environment.MachineName, e.GetProperty("device").GetString()));
+        Assert.Equal(["tern.gudgeon"], Directory.EnumerateFileSystemEntries(_workshop.Folder).Select(Path.GetFileName));
+    }
+
+    [Fact]
+    public void EveryReadingIsListedUnderTheMean()
+    {
+        _workshop.Good("new", "tern.gudgeon");
+        foreach (var reading in new[] { "94.00 mm", "94.02 mm" })
+        {
+            _workshop.Good("measure", "cylinder[1].bore", reading, "--with", "bore gauge", "--by", "Ada", "--on", "2026-03-01");
+        }
+
+        // s² = 0.0002 mm², so u = √(0.0002/2) = 0.01 mm, and ± is twice that.
+        Assert.Equal(
+            """
+            tern: 0 of 0 changes on, 2 readings, revision 3
+
+            Cylinder
+              cylinder[1].bore                   94.010 mm ± 0.02 mm        mean of 2 readings, measured with bore gauge by Ada on 2026-03-01
+                  reading 94.00 mm (measured with bore gauge by Ada on 2026-03-01)
+                  reading 94.02 mm (measured with bore gauge by Ada on 2026-03-01)
+
+            """,
+            _workshop.Good("show", "cylinder[1].bore"));
+    }
+
+    [Fact]
+    public void UndoGivesBackTheValueBefore()
+    {
+        _workshop.Good("new", "tern.gudgeon");
+        _workshop.Good("set", "crank.mass", "11 kg");
+        _workshop.Good("set", "crank.mass", "12 kg");
+        Assert.StartsWith("taken back: crank.mass is 12 kg", _workshop.Good("undo"), StringComparison.Ordinal);
+        Assert.Contains("11 kg", _workshop.Good("show", "crank.mass"), StringComparison.Ordinal);
+        Assert.Contains("crank.mass is 12 kg (taken back)", _workshop.Good("journal"), StringComparison.Ordinal);
+        _workshop.Good("undo");
+        Refusal.Holds(_workshop.Run("undo"), "holds no edit to take back");
+    }
+
+    [Fact]
+    public void AConflictIsShownAndSettled()
+    {
+        _workshop.Good("new", "tern.gudgeon");
+        _workshop.Good("set", "crank.mass", "11 kg", "--by", "Ada", "--based-on", "1");
+        Assert.Contains("holds 11 kg; both are kept", _workshop.Good("set", "crank.mass", "12 kg", "--by", "Tom", "--based-on", "1"), StringComparison.Ordinal);
+        Assert.Contains("! 1 conflict waits to be settled (gudgeon conflicts): crank.mass", _workshop.Good("show"), StringComparison.Ordinal);
+        var conflicts = _workshop.Good("conflicts");
+        Assert.Contains("first:  11 kg (Ada, ", conflicts, StringComparison.Ordinal);
+        Assert.Contains("second: 12 kg (Tom, ", conflicts, StringComparison.Ordinal);
+        Refusal.Holds(_workshop.Run("settle", "crank.mass", "third"), "given 'third', wanted first or second");
+        Assert.Equal("settled: crank.mass is 12 kg\n", _workshop.Good("settle", "crank.mass", "second"));
+        Assert.Equal("no conflicts\n", _workshop.Good("conflicts"));
+        Refusal.Holds(_workshop.Run("settle", "crank.mass", "second"), "there is no conflict about crank.mass");
+    }
+
+    [Fact]
+    public void ImportExportBackupAndVerify()
+    {
+        _workshop.Unpack("heron");
+        Assert.Contains("comments stay behind", _workshop.Good("import", "heron.json", "heron.gudgeon"), StringComparison.Ordinal);
+        _workshop.Good("export", "heron.gudgeon", "again.json");
+        Assert.Equal(_workshop.Good("show", "heron.json", "--json"), _workshop.Good("show", "again.json", "--json"));
+        Assert.Equal(_workshop.Good("show", "heron.json", "--json"), _workshop.Good("show", "heron.gudgeon", "--json"));
+        Assert.StartsWith("copy.gudgeon holds revision 1", _workshop.Good("backup", "heron.gudgeon", "copy.gudgeon"), StringComparison.Ordinal);
+        Assert.All(_workshop.Good("verify", "copy.gudgeon").Split('\n', StringSplitOptions.RemoveEmptyEntries), l => Assert.StartsWith("good  ", l, StringComparison.Ordinal));
+        Refusal.Holds(_workshop.Run("export", "heron.gudgeon", "again.json"), "exists; a new book does not write over it");
+        Refusal.Holds(_workshop.Run("import", "heron.json", "other.json"), "wanted a name that ends in .gudgeon");
+        Refusal.Holds(_workshop.Run("undo", "heron.json"), "is kept as JSON");
+        Refusal.Holds(_workshop.Run("show", "nosuch.gudgeon"), "there is no such file");
+    }
+
+    [Fact]
+    public void VerifyEndsWithOneWhenAnythingIsWrong()
+    {
+        _workshop.Good("new", "tern.gudgeon");
+        _workshop.Good("set", "crank.mass", "11 kg", "--note", "weighed by moonlight");
+        Assert.Equal(0, _workshop.Run("verify").Code);
+        var bytes = File.ReadAllBytes(_workshop.At("tern.gudgeon"));
+        for (int at; (at = bytes.AsSpan().IndexOf("moonlight"u8)) >= 0;)
+        {
+            "sunlight."u8.CopyTo(bytes.AsSpan(at));
+        }
+
+        File.WriteAllBytes(_workshop.At("tern.gudgeon"), bytes);
+        var outcome = _workshop.Run("verify");
+        Assert.Equal(1, outcome.Code);
+        Assert.Contains("BAD   entry 2 of the journal was altered after it was written", outcome.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AFileIsAttachedListedAndExtracted()
+    {
+        _workshop.Good("new", "tern.gudgeon");
+        _workshop.Write("bore.csv", "rpm,N·m\n5000,61\n");
+        Assert.Contains("bore.csv (text/csv, ", _workshop.Good("attach", "bore.csv", "--to", "cylinder.bore", "--by", "Ada"), StringComparison.Ordinal);
+        Assert.Contains("about cylinder.bore, Ada, ", _workshop.Good("attachments"), StringComparison.Ordinal);
+        _workshop.Good("extract", "bore.csv", "again.csv");
+        Assert.Equal(_workshop.Read("bore.csv"), _workshop.Read("again.csv"));
+        Refusal.Holds(_workshop.Run("extract", "bore.csv", "again.csv"), "exists");
+        Refusal.Holds(_workshop.Run("extract", "bor.csv", "third.csv"), "the nearest is 'bore.csv'");
+        Refusal.Holds(_workshop.Run("attach", "nosuch.csv"), "there is no such file");
+    }
+
+    [Fact]
+    public void EditsAtTheSameTimeAreAllKept()
+    {
+        _workshop.Good("new", "tern.gudgeon");
+        var editors = Enumerable.Range(1, 6).Select(n => _workshop.Start("measure", "cylinder[1].bore", string.Create(CultureInfo.InvariantCulture, $"94.0{n} mm"), "--with", "bore gauge", "--by", "Ada")).ToList();
+        Assert.All(editors.ConvertAll(Workshop.Finish), o => Assert.Equal((0, ""), (o.Code, o.Error)));
+        Assert.Equal(7, _workshop.Run("journal", "--json").Json.GetArrayLength());
+        _workshop.Good("verify");
+    }
+}
