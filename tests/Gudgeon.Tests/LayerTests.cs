@@ -34,6 +34,16 @@ public class LayerTests
     public void TheProgramHasNoPhysics() => HasNone(Program, Formulae);
 
     [Fact]
+    public void TheProgramHasNoSql() => HasNone(Program, "Microsoft.Data.Sqlite", "Dapper");
+
+    [Fact]
+    public void OnlyTheStoreHasSql()
+    {
+        var elsewhere = Types.InAssembly(Book).That().HaveDependencyOnAny("Microsoft.Data.Sqlite", "Dapper").And().DoNotResideInNamespace("Gudgeon.Book.Store").GetTypes();
+        Assert.Empty(elsewhere.Select(t => t.FullName));
+    }
+
+    [Fact]
     public void UnitsAreReadAndPrintedInOnePlace()
     {
         var elsewhere = Types.InAssembly(Book).That().HaveDependencyOn("UnitsNet").And().DoNotResideInNamespace("Gudgeon.Book.Values").GetTypes();

@@ -8,6 +8,7 @@ namespace Gudgeon.Book.Store;
 internal static class StoreFile
 {
     private const int PatienceSeconds = 5;
+    private const int NoSharedMemory = 4874;
     private const int Busy = 5, Locked = 6, ReadOnly = 8, Corrupt = 11, Full = 13, CannotOpen = 14, NotADatabase = 26;
 
     /// <summary>Whether a name asks for a store.</summary>
@@ -75,6 +76,10 @@ internal static class StoreFile
             File.Move(beside, path);
             return true;
         }
+        catch (SqliteException e) when (e.SqliteErrorCode == CannotOpen)
+        {
+            throw new BadInputException($"the file '{path}' cannot be written: its folder refuses");
+        }
         finally
         {
             Array.ForEach(["", "-wal", "-shm", "-journal"], suffix => File.Delete(beside + suffix));
@@ -97,13 +102,13 @@ internal static class StoreFile
                 throw;
             }
         }
-        catch (SqliteException e) when (e.SqliteErrorCode is ReadOnly or CannotOpen && File.Exists(path))
+        catch (SqliteException e) when (File.Exists(path) && (e.SqliteErrorCode is ReadOnly or CannotOpen || e.SqliteExtendedErrorCode == NoSharedMemory))
         {
             return OpenUnchanging(path);
         }
     }
 
-    /// <summary>On a medium that cannot be written, where SQLite's files beside the book cannot be made.</summary>
+    /// <summary>On a medium that cannot be written or is full, where SQLite's files beside the book cannot be made.</summary>
     internal static SqliteConnection OpenUnchanging(string path)
     {
         if (new FileInfo(path + "-wal") is { Exists: true, Length: > 0 })
@@ -157,7 +162,7 @@ internal static class StoreFile
     {
         Busy or Locked => $"the book '{path}' is being written by another program and is as it was; try again when that is done",
         ReadOnly => $"the book '{path}' can only be read here, and is as it was: the file or its folder cannot be written",
-        Full => $"the disk is full: the book '{path}' is as it was; make room and do it again",
+        _ when e.SqliteErrorCode == Full || e.SqliteExtendedErrorCode == NoSharedMemory => $"the disk is full: the book '{path}' is as it was; make room and do it again",
         CannotOpen => $"the book '{path}' cannot be opened: {(File.Exists(path) ? "it may not be read" : "there is no such file")}",
         Corrupt or NotADatabase => $"the book '{path}' is damaged ({e.Message}); gudgeon verify says where, and a backup helps",
         _ => $"the book '{path}' is as it was; the disk or the store refused: {e.Message}",
