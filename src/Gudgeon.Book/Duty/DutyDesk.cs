@@ -23,10 +23,10 @@ public sealed class DutyDesk
     private readonly List<Run> _runs = [];
 
     /// <summary>Told the share of points done, 0 to 1.</summary>
-    public IProgress<double>? Progress { get; init; }
+    public IProgress<double>? Progress { get; set; }
 
     /// <summary>Stops a run between cycles.</summary>
-    public CancellationToken Cancellation { get; init; }
+    public CancellationToken Cancellation { get; set; }
 
     /// <summary>Runs made so far, nudged ones included.</summary>
     public int Runs { get; private set; }

@@ -107,7 +107,7 @@ internal static class Books
         return book with { Changes = [.. book.Changes, asked], Measurements = measurements };
     }
 
-    private static bool IsBook(string path)
+    internal static bool IsBook(string path)
     {
         if (!path.EndsWith(".json", StringComparison.OrdinalIgnoreCase))
         {

@@ -20,6 +20,9 @@ internal static class Out
 
     public static void Line(string text = "") => _writer.WriteLine(text);
 
+    /// <summary>Sends on what was printed while the program goes on.</summary>
+    public static void Flush() => _writer.Flush();
+
     /// <summary>Sends what is printed while <paramref name="print"/> runs to a file.</summary>
     public static void IntoFile(string path, Action print)
     {

@@ -1,0 +1,76 @@
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Changes;
+using Gudgeon.Book.Checks;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Limits;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
+using Gudgeon.Cli;
+using Gudgeon.Simulation.Sprint;
+
+namespace Gudgeon.Web.Host;
+
+/// <summary>What an answer is worked from.</summary>
+/// <param name="Book">The build as it stood when the work began.</param>
+/// <param name="Now">The values that hold.</param>
+/// <param name="Appraiser">Findings, kept from one edit to the next.</param>
+/// <param name="Desk">Engine runs, kept from one edit to the next; it reports progress and can be stopped.</param>
+public sealed record Asked(BuildBook Book, Snapshot Now, Appraiser Appraiser, DutyDesk Desk);
+
+/// <summary>Something asked of a book that takes time: worked once for everybody who looks, and again after an edit.</summary>
+/// <param name="Name">What is worked, for people: "every check".</param>
+/// <param name="Work">Works it; a <see cref="BadInputException"/> is its answer in one sentence.</param>
+public sealed record Question<T>(string Name, Func<Asked, T> Work)
+    where T : class;
+
+/// <summary>How an answer stands.</summary>
+public enum AnswerState
+{
+    /// <summary>It is being worked or waits for its turn.</summary>
+    Working,
+
+    /// <summary>It holds for the book as it is.</summary>
+    Ready,
+
+    /// <summary>Somebody stopped the work.</summary>
+    Stopped,
+
+    /// <summary>It cannot be worked; the sentence says why.</summary>
+    Refused,
+}
+
+/// <summary>An answer as far as it is known.</summary>
+/// <param name="Value">The newest value; of an older state of the book unless <paramref name="State"/> is ready; null when there is none yet.</param>
+/// <param name="State">How it stands.</param>
+/// <param name="Sentence">Why there is none; empty unless refused.</param>
+public sealed record Answer<T>(T? Value, AnswerState State, string Sentence)
+    where T : class
+{
+    /// <summary>Whether the value holds for the book as it is.</summary>
+    public bool IsReady => State == AnswerState.Ready;
+}
+
+/// <summary>The questions that the pages ask.</summary>
+public static class Questions
+{
+    /// <summary>Every finding, uncertainties counted.</summary>
+    public static readonly Question<IReadOnlyList<Finding>> Findings = new("every check", a => a.Appraiser.Appraise(a.Now));
+
+    /// <summary>What gives first.</summary>
+    public static readonly Question<Ladder> Ladder = new("what gives first", a => GivesFirst.Climb(a.Now, a.Desk, a.Desk.Progress));
+
+    /// <summary>The engine at full load over its speeds.</summary>
+    public static readonly Question<EngineDuty> Duty = new("the engine run", a =>
+    {
+        var view = new View(a.Now, a.Desk);
+        return view.Duty(whole: true) ?? throw new BadInputException($"the engine cannot be run yet; wanted: {Wanted.Words(view.Trace.Missing)}");
+    });
+
+    /// <summary>The standing start over a mile.</summary>
+    public static readonly Question<SprintResult> Sprint = new("the standing start", a => SprintCommand.Run(a.Now, a.Desk));
+
+    /// <summary>What a change does to every other part.</summary>
+    /// <param name="change">Id of the change.</param>
+    public static Question<Consequences> Consequences(string change) =>
+        new($"what {change} does", a => Book.Changes.Consequences.Of(a.Book, a.Book.Find(change), a.Appraiser));
+}

@@ -1,0 +1,25 @@
+// How a person likes the pages is kept in cookies, so that the server draws them right the first time.
+function gudgeonLike(name, value) {
+    document.cookie = `${name}=${encodeURIComponent(value)};path=/;max-age=31536000;samesite=strict`;
+    if (name === 'gudgeon-look') {
+        document.documentElement.dataset.look = value;
+    }
+}
+
+// The first time, the look is that of the machine.
+if (!document.cookie.includes('gudgeon-look=') && navigator.cookieEnabled) {
+    const dark = matchMedia('(prefers-color-scheme: dark)').matches;
+    gudgeonLike('gudgeon-look', dark ? 'dark' : 'light');
+    if (dark && document.cookie.includes('gudgeon-look=')) {
+        location.reload();
+    }
+}
+
+// On pages without a connection of their own, the buttons in the head keep the liking and load again.
+document.addEventListener('click', e => {
+    const button = e.target.closest('[data-like]');
+    if (button && !window.Blazor) {
+        gudgeonLike(button.dataset.like, button.dataset.value);
+        location.reload();
+    }
+});
