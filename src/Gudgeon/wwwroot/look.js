@@ -6,6 +6,11 @@ function gudgeonLike(name, value) {
     }
 }
 
+// Set when the page's connection to the program stands, so that it answers.
+function gudgeonLive() {
+    document.documentElement.dataset.live = '';
+}
+
 // The first time, the look is that of the machine.
 if (!document.cookie.includes('gudgeon-look=') && navigator.cookieEnabled) {
     const dark = matchMedia('(prefers-color-scheme: dark)').matches;
