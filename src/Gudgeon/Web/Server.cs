@@ -109,7 +109,8 @@ internal static class Server
         app.UseRateLimiter();
         app.UseAntiforgery();
         app.MapStaticAssets();
-        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+        // The policy on frames is set with all others.
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
     }
 
     /// <summary>What goes wrong is told in one sentence.</summary>

@@ -42,6 +42,7 @@ public class Browsing : IAsyncLifetime
         var page = await context.NewPageAsync();
         page.SetDefaultTimeout(20000);
         page.PageError += (_, e) => _faults.Add(e);
+        page.Request += (_, request) => Outside(request.Url);
         return page;
     }
 
@@ -75,6 +76,15 @@ public class Browsing : IAsyncLifetime
         _playwright.Dispose();
         await Served.DisposeAsync();
         GC.SuppressFinalize(this);
+    }
+
+    /// <summary>Whatever a page asks of another machine is a fault.</summary>
+    private void Outside(string url)
+    {
+        if (new Uri(url) is { Scheme: "http" or "https" or "ws" or "wss" } address && address.Port != Served.Port)
+        {
+            _faults.Add("asked another machine: " + url);
+        }
     }
 
     private static string Chromium => new[] { "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome" }.FirstOrDefault(File.Exists)

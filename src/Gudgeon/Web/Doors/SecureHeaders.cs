@@ -13,7 +13,8 @@ internal static class SecureHeaders
         var headers = context.Response.Headers;
         headers.ContentSecurityPolicy = Policy;
         headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "no-referrer";
+        // Not no-referrer: a form would then be sent with an origin of null, which the doorkeeper must refuse.
+        headers["Referrer-Policy"] = "same-origin";
         headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         return next(context);

@@ -1,0 +1,16 @@
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace Gudgeon.Web.Tests.Browser;
+
+/// <summary>What every page owes to everybody.</summary>
+public static class Accessible
+{
+    /// <summary>No serious fault by the rules of axe, and no sideways scrolling.</summary>
+    public static async Task Check(IPage page)
+    {
+        var found = await page.RunAxe();
+        Assert.Empty(found.Violations.Where(v => v.Impact is "serious" or "critical").Select(v => $"{v.Id}: {v.Help}: {string.Join("; ", v.Nodes.Select(n => n.Html))}"));
+        Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= document.documentElement.clientWidth"), "the page scrolls sideways");
+    }
+}
