@@ -26,8 +26,19 @@ public sealed class Appraiser(DutyDesk desk)
     /// <summary>Every finding on a snapshot.</summary>
     /// <param name="snapshot">The values that hold.</param>
     /// <param name="checks">The checks to run; all when null.</param>
-    public IReadOnlyList<Finding> Appraise(Snapshot snapshot, IEnumerable<Check>? checks = null) =>
-        [.. (checks ?? CheckCatalogue.All).SelectMany(c => Instances(c, snapshot).Select(i => Appraise(c, i, snapshot)))];
+    /// <param name="progress">Told the share of findings done, 0 to 1.</param>
+    public IReadOnlyList<Finding> Appraise(Snapshot snapshot, IEnumerable<Check>? checks = null, IProgress<double>? progress = null)
+    {
+        var asked = (checks ?? CheckCatalogue.All).SelectMany(c => Instances(c, snapshot).Select(i => (Check: c, Index: i))).ToList();
+        var findings = new List<Finding>(asked.Count);
+        foreach (var (check, index) in asked)
+        {
+            findings.Add(Appraise(check, index, snapshot));
+            progress?.Report((double)findings.Count / asked.Count);
+        }
+
+        return findings;
+    }
 
     /// <summary>One finding on a snapshot.</summary>
     public Finding Appraise(Check check, string index, Snapshot snapshot)

@@ -240,9 +240,9 @@ public sealed class OpenBook : IDisposable
             _stop?.Dispose();
             _stop = new CancellationTokenSource();
             _desk.Cancellation = _stop.Token;
-            _desk.Progress = new Told(this, kept.Name);
+            _desk.Progress = null;
             Working = new Working(kept.Name, 0);
-            return (kept, new Asked(Book, Now, _appraiser, _desk), _version);
+            return (kept, new Asked(Book, Now, _appraiser, _desk, new Told(this, kept.Name)), _version);
         }
     }
 

@@ -14,8 +14,9 @@ namespace Gudgeon.Web.Host;
 /// <param name="Book">The build as it stood when the work began.</param>
 /// <param name="Now">The values that hold.</param>
 /// <param name="Appraiser">Findings, kept from one edit to the next.</param>
-/// <param name="Desk">Engine runs, kept from one edit to the next; it reports progress and can be stopped.</param>
-public sealed record Asked(BuildBook Book, Snapshot Now, Appraiser Appraiser, DutyDesk Desk);
+/// <param name="Desk">Engine runs, kept from one edit to the next; they can be stopped.</param>
+/// <param name="Progress">Told the share of the work done, 0 to 1.</param>
+public sealed record Asked(BuildBook Book, Snapshot Now, Appraiser Appraiser, DutyDesk Desk, IProgress<double> Progress);
 
 /// <summary>Something asked of a book that takes time: worked once for everybody who looks, and again after an edit.</summary>
 /// <param name="Name">What is worked, for people: "every check".</param>
@@ -54,14 +55,15 @@ public sealed record Answer<T>(T? Value, AnswerState State, string Sentence)
 public static class Questions
 {
     /// <summary>Every finding, uncertainties counted.</summary>
-    public static readonly Question<IReadOnlyList<Finding>> Findings = new("every check", a => a.Appraiser.Appraise(a.Now));
+    public static readonly Question<IReadOnlyList<Finding>> Findings = new("every check", a => a.Appraiser.Appraise(a.Now, progress: a.Progress));
 
     /// <summary>What gives first.</summary>
-    public static readonly Question<Ladder> Ladder = new("what gives first", a => GivesFirst.Climb(a.Now, a.Desk, a.Desk.Progress));
+    public static readonly Question<Ladder> Ladder = new("what gives first", a => GivesFirst.Climb(a.Now, a.Desk, a.Progress));
 
     /// <summary>The engine at full load over its speeds.</summary>
     public static readonly Question<EngineDuty> Duty = new("the engine run", a =>
     {
+        a.Desk.Progress = a.Progress;
         var view = new View(a.Now, a.Desk);
         return view.Duty(whole: true) ?? throw new BadInputException($"the engine cannot be run yet; wanted: {Wanted.Words(view.Trace.Missing)}");
     });
