@@ -8,6 +8,7 @@ public class Browsing : IAsyncLifetime
     private static readonly string[] Flags = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 
     private readonly List<string> _faults = [];
+    private readonly List<(string Test, IBrowserContext Context)> _open = [];
     private IPlaywright _playwright = null!;
     private IBrowser _browser = null!;
 
@@ -32,6 +33,7 @@ public class Browsing : IAsyncLifetime
     /// <param name="dark">Whether the machine prefers dark.</param>
     public async Task<IPage> NewPage(bool phone = false, bool dark = false)
     {
+        await CloseOthers();
         var context = await _browser.NewContextAsync(new()
         {
             ViewportSize = phone ? new() { Width = 390, Height = 844 } : new() { Width = 1280, Height = 800 },
@@ -39,6 +41,7 @@ public class Browsing : IAsyncLifetime
             IsMobile = phone,
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
         });
+        _open.Add((ThisTest, context));
         var page = await context.NewPageAsync();
         page.SetDefaultTimeout(20000);
         page.PageError += (_, e) => _faults.Add(e);
@@ -76,6 +79,19 @@ public class Browsing : IAsyncLifetime
         _playwright.Dispose();
         await Served.DisposeAsync();
         GC.SuppressFinalize(this);
+    }
+
+    private static string ThisTest => TestContext.Current.Test?.UniqueID ?? "";
+
+    /// <summary>Pages of tests that are over would go on drawing and slow the others down.</summary>
+    private async Task CloseOthers()
+    {
+        foreach (var (_, context) in _open.Where(o => o.Test != ThisTest))
+        {
+            await context.CloseAsync();
+        }
+
+        _open.RemoveAll(o => o.Test != ThisTest);
     }
 
     /// <summary>Whatever a page asks of another machine is a fault.</summary>
