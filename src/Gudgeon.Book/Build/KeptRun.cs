@@ -56,16 +56,18 @@ public sealed record KeptRun
     /// <summary>A run just made.</summary>
     /// <param name="figures">Its figures.</param>
     /// <param name="title">Why it is kept.</param>
+    /// <param name="by">Who keeps it.</param>
     /// <param name="book">The book that it was made from.</param>
     /// <param name="trace">What it read.</param>
     /// <param name="given">Values laid over the book for this run only, by path.</param>
-    public static KeptRun Of(RunFigures figures, string title, BuildBook book, Trace trace, IReadOnlyDictionary<string, KnownValue> given)
+    public static KeptRun Of(RunFigures figures, string title, string by, BuildBook book, Trace trace, IReadOnlyDictionary<string, KnownValue> given)
     {
         IReadOnlyList<string> reads = [.. trace.Reads.Where(r => r.Found is null || !given.ContainsKey(r.Found.Source)).Select(r => r.Address.Path).Order(StringComparer.Ordinal)];
         return new KeptRun
         {
             Kind = figures.Kind,
             Title = title.Trim().Length > 0 ? title.Trim() : throw new BadInputException("a run that is kept needs a title"),
+            By = by,
             On = DateTimeOffset.Now.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture),
             Version = typeof(KeptRun).Assembly.GetName().Version!.ToString(3),
             Changes = [.. book.Changes.Where(c => c.On).Select(c => c.Id)],

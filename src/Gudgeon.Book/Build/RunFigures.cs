@@ -32,6 +32,15 @@ public sealed record RunFigures(RunKind Kind, IReadOnlyList<string> Columns, IRe
     /// <summary>Whether every point of the run settled; a standing start is only made from a run that did.</summary>
     public bool Converged => Kind != RunKind.Engine || Rows.All(r => r[^1] is true);
 
+    /// <summary>What one asks first: "165.2 kW at 9500 rpm", "1/4 mile in 9.873 s".</summary>
+    public string Headline => (Kind, Rows.Count) switch
+    {
+        (_, 0) => "no figures",
+        (RunKind.Engine, _) when Rows.MaxBy(r => Number(r, "power")) is { } most => string.Create(CultureInfo.InvariantCulture, $"{Number(most, "power"):F1} kW at {Number(most, "speed"):F0} rpm"),
+        _ when (Rows.FirstOrDefault(r => r[0] is "1/4 mile") ?? Rows[^1]) is { } split => string.Create(CultureInfo.InvariantCulture, $"{split[0]} in {Number(split, "time"):F3} s"),
+        _ => "",
+    };
+
     /// <summary>The figures of an engine run.</summary>
     /// <exception cref="BadInputException">A point did not settle, and has no figures.</exception>
     public static RunFigures Of(IReadOnlyList<OperatingPoint> points) => points.Where(p => !p.Converged).Select(p => Fields.Engine.RevLimit.Print(p.Speed)).ToList() is { Count: > 0 } moving

@@ -14,17 +14,18 @@ namespace Gudgeon.Book.Store;
 /// <param name="EditsSince">Edits made since that stand, other signatures left out; 0 while the book is as it was signed.</param>
 public sealed record Signature(long Revision, string Statement, string By, string Device, string At, long Over, string Seal, long EditsSince)
 {
-    internal static IReadOnlyList<Signature> List(SqliteConnection connection) => [.. connection.Query<Signature>(
-        """
-        WITH standing AS (
+    internal static IReadOnlyList<Signature> List(SqliteConnection connection)
+    {
+        var edits = connection.Query<long>(
+            """
             SELECT revision FROM journal
             WHERE content ->> 'edit' NOT IN ('sign', 'undo')
-            AND revision NOT IN (SELECT content ->> 'of' FROM journal WHERE content ->> 'edit' = 'undo'))
-        SELECT revision, statement, who AS By, device, at, over, signature.seal AS Seal,
-            (SELECT count(*) FROM standing WHERE standing.revision > signature.revision) AS EditsSince
-        FROM signature JOIN journal USING (revision)
-        ORDER BY revision
-        """)];
+            AND revision NOT IN (SELECT content ->> 'of' FROM journal WHERE content ->> 'edit' = 'undo')
+            """).AsList();
+        var signed = Tables.Signatures(connection);
+        var entries = connection.Query<JournalEntry>("SELECT revision, at, who, device, content, journal.seal FROM journal JOIN signature USING (revision) ORDER BY revision");
+        return [.. signed.Zip(entries, (s, e) => new Signature(s.Revision, s.Statement, e.Who, e.Device, e.At, s.Over, s.Seal, edits.Count(r => r > s.Revision)))];
+    }
 
     /// <summary>The first entry whose signature is over a seal that the entry before it does not bear; null when there is none.</summary>
     internal static JournalEntry? FirstLoose(IReadOnlyList<JournalEntry> entries) => entries.Where((entry, i) =>

@@ -32,7 +32,7 @@ internal static class Tables
             Runs = [.. connection.Query<DatedRow>("SELECT revision, content FROM run ORDER BY place")],
             Conflicts = Conflicts(connection),
             Attachments = Attachments(connection),
-            Signatures = [.. connection.Query<SignatureRow>("SELECT revision, statement, over, seal FROM signature ORDER BY revision")],
+            Signatures = Signatures(connection),
         };
     }
 
@@ -43,6 +43,10 @@ internal static class Tables
     /// <summary>Attached files, oldest first.</summary>
     public static IReadOnlyList<AttachmentRow> Attachments(SqliteConnection connection) =>
         [.. connection.Query<AttachmentRow>("SELECT revision, name, type, size, sha256, about FROM attachment ORDER BY revision")];
+
+    /// <summary>Signatures that stand, oldest first.</summary>
+    public static IReadOnlyList<SignatureRow> Signatures(SqliteConnection connection) =>
+        [.. connection.Query<SignatureRow>("SELECT revision, statement, over, seal FROM signature ORDER BY revision")];
 
     /// <summary>Puts these rows in place of all that the tables hold.</summary>
     public static void Write(SqliteConnection connection, BookRows rows)
