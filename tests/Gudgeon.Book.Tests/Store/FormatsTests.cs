@@ -101,7 +101,7 @@ public sealed class FormatsTests : IDisposable
         Assert.Equal(Formats.Shape(), Formats.Shape(_connection));
     }
 
-    private static void Unpack(string asset, string path)
+    internal static void Unpack(string asset, string path)
     {
         using var packed = new GZipStream(typeof(FormatsTests).Assembly.GetManifestResourceStream(asset)!, CompressionMode.Decompress);
         using var file = File.Create(path);
