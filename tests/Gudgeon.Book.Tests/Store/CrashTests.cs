@@ -12,10 +12,15 @@ public sealed class CrashTests : IDisposable
     private const int Books = 3;
     private const int AtOnce = 3;
     private readonly TemporaryFolder _folder = new();
+    private readonly List<WriterProcess> _writers = [];
 
     private static int Kills => int.TryParse(Environment.GetEnvironmentVariable("GUDGEON_KILLS"), NumberStyles.None, CultureInfo.InvariantCulture, out var kills) ? Math.Max(kills, Usual) : Usual;
 
-    public void Dispose() => _folder.Dispose();
+    public void Dispose()
+    {
+        _writers.ForEach(w => w.Dispose());
+        _folder.Dispose();
+    }
 
     [Fact]
     public void No_acknowledged_reading_is_lost_when_writers_are_killed()
@@ -38,9 +43,7 @@ public sealed class CrashTests : IDisposable
 
             foreach (var (book, killed) in books.Zip(writers))
             {
-                var said = killed.SelectMany(w => w.Said).ToList();
-                killed.ForEach(w => w.Dispose());
-                Holds(book, said);
+                Holds(book, [.. killed.SelectMany(w => w.Said)]);
             }
         }
 
@@ -56,7 +59,6 @@ public sealed class CrashTests : IDisposable
         var writers = Start(path, Each);
         Assert.All(writers, w => Assert.Equal(0, w.Finish()));
         var said = writers.SelectMany(w => w.Said).ToList();
-        writers.ForEach(w => w.Dispose());
         Assert.Equal(AtOnce * Each, said.Count);
         Holds(path, said);
         var readings = BookFile.Open(path).Book.Measurements;
@@ -64,8 +66,12 @@ public sealed class CrashTests : IDisposable
         Assert.All(readings.GroupBy(r => r.Value.By), g => Assert.Equal(Enumerable.Range(1, Each).Select(i => $"{g.Key}-{i}"), g.Select(r => r.Value.Note)));
     }
 
-    private static List<WriterProcess> Start(string path, int most) =>
-        [.. Enumerable.Range(1, AtOnce).Select(w => WriterProcess.Start(path, string.Create(CultureInfo.InvariantCulture, $"w{w}"), most))];
+    private List<WriterProcess> Start(string path, int most)
+    {
+        List<WriterProcess> writers = [.. Enumerable.Range(1, AtOnce).Select(w => WriterProcess.Start(path, string.Create(CultureInfo.InvariantCulture, $"w{w}"), most))];
+        _writers.AddRange(writers);
+        return writers;
+    }
 
     private static void Holds(string path, List<string> said)
     {

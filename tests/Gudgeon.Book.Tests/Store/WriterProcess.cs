@@ -51,7 +51,16 @@ internal sealed class WriterProcess : IDisposable
         _process.WaitForExit();
     }
 
-    public void Dispose() => _process.Dispose();
+    /// <summary>None outlives its test, whatever becomes of that.</summary>
+    public void Dispose()
+    {
+        if (!_process.HasExited)
+        {
+            Kill();
+        }
+
+        _process.Dispose();
+    }
 
     /// <summary>Most of its short life is start and compilation; without what only long lives need there is less of it.</summary>
     public static void Quick(ProcessStartInfo start)

@@ -181,7 +181,7 @@ public sealed class StoreVerbs : IDisposable
         Assert.Contains("cylinder[1].bore", kept.GetProperty("reads").EnumerateArray().Select(r => r.GetString()));
         _workshop.Good("export", "wren.gudgeon", "again.json");
         Assert.Contains("holds: every value that it read is as it was", _workshop.Good("runs", "again.json"), StringComparison.Ordinal);
-        _workshop.Good("set", "wren.gudgeon", "cylinder[1].bore", "90 mm");
+        _workshop.Good("measure", "wren.gudgeon", "cylinder[1].bore", "92.010 mm", "--with", "bore gauge", "--by", "Ada");
         Assert.Contains("stale: a value that it read is not as it was", _workshop.Good("runs", "wren.gudgeon"), StringComparison.Ordinal);
         _workshop.Good("verify", "wren.gudgeon");
     }
