@@ -38,7 +38,7 @@ public static class AtomicFile
 
             File.Move(beside, path, overwrite: true);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
         {
             if (e is DirectoryNotFoundException)
             {
@@ -50,7 +50,7 @@ public static class AtomicFile
                 File.Delete(beside);
             }
 
-            throw new BadInputException($"the file '{path}' cannot be written, and is as it was: {e.Message}");
+            throw new BadInputException($"the file '{path}' cannot be written, and is as it was: {(e is ArgumentOutOfRangeException ? "it is larger than the disk takes" : e.Message)}");
         }
     }
 }

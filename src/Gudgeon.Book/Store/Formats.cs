@@ -51,6 +51,9 @@ internal static class Formats
         transaction.Commit();
     }
 
+    /// <summary>Whether a store is of a format before the newest.</summary>
+    public static bool IsOlder(SqliteConnection connection) => connection.ExecuteScalar<int>("PRAGMA user_version") < Steps.Count;
+
     /// <summary>Tables and triggers of a store, as SQL.</summary>
     public static IEnumerable<string> Shape(SqliteConnection connection) =>
         connection.Query<string>("SELECT sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY type, name");

@@ -1,6 +1,7 @@
 using Dapper;
 using Gudgeon.Book.Values;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace Gudgeon.Book.Store;
 
@@ -9,7 +10,7 @@ internal static class StoreFile
 {
     private const int PatienceSeconds = 5;
     private const int NoSharedMemory = 4874;
-    private const int Busy = 5, Locked = 6, ReadOnly = 8, Corrupt = 11, Full = 13, CannotOpen = 14, NotADatabase = 26;
+    private const int Busy = 5, Locked = 6, ReadOnly = 8, DiskRefused = 10, Corrupt = 11, Full = 13, CannotOpen = 14, NotADatabase = 26;
 
     /// <summary>Whether a name asks for a store.</summary>
     public static bool IsNamed(string path) => path.EndsWith(".gudgeon", StringComparison.OrdinalIgnoreCase);
@@ -54,7 +55,7 @@ internal static class StoreFile
         var result = write(connection);
         transaction.Commit();
         return result;
-    });
+    }, writing: true);
 
     /// <summary>Makes a store beside its place and puts it there whole.</summary>
     /// <exception cref="BadInputException">The file exists or the disk refuses.</exception>
@@ -116,7 +117,26 @@ internal static class StoreFile
             throw new BadInputException($"the book '{path}' was not closed before it came to a place that cannot be written; copy it and '{Path.GetFileName(path)}-wal' to one that can, and open it there");
         }
 
-        return Open($"file:{Uri.EscapeDataString(Path.GetFullPath(path)).Replace("%2F", "/", StringComparison.Ordinal)}?immutable=1", SqliteOpenMode.ReadOnly);
+        var connection = Open($"file:{Uri.EscapeDataString(Path.GetFullPath(path)).Replace("%2F", "/", StringComparison.Ordinal)}?immutable=1", SqliteOpenMode.ReadOnly);
+        if (!Formats.IsOlder(connection))
+        {
+            return connection;
+        }
+
+        using (connection)
+        {
+            return BroughtForward(connection, Path.GetFileName(path));
+        }
+    }
+
+    /// <summary>A book of an older format that cannot be written where it is, brought forward in memory to be read.</summary>
+    private static SqliteConnection BroughtForward(SqliteConnection older, string name)
+    {
+        var memory = new SqliteConnection("Data Source=:memory:");
+        memory.Open();
+        older.BackupDatabase(memory);
+        Formats.BringForward(memory, name);
+        return memory;
     }
 
     private static SqliteConnection Open(string source, SqliteOpenMode mode)
@@ -126,6 +146,12 @@ internal static class StoreFile
         try
         {
             connection.Open();
+            if (mode == SqliteOpenMode.ReadWrite && raw.sqlite3_db_readonly(connection.Handle, "main") == 1 && !File.Exists(source + "-wal"))
+            {
+                // Going on, SQLite would leave files beside the book that could not be written either.
+                throw new SqliteException("the file cannot be written", ReadOnly);
+            }
+
             connection.Execute($"PRAGMA busy_timeout = {PatienceSeconds}000; PRAGMA trusted_schema = OFF; PRAGMA synchronous = FULL");
             if (mode == SqliteOpenMode.ReadWriteCreate)
             {
@@ -141,7 +167,7 @@ internal static class StoreFile
         }
     }
 
-    private static T Plainly<T>(string path, Func<T> work)
+    private static T Plainly<T>(string path, Func<T> work, bool writing = false)
     {
         try
         {
@@ -149,7 +175,7 @@ internal static class StoreFile
         }
         catch (SqliteException e)
         {
-            throw Refusal(path, e);
+            throw Refusal(path, e, writing);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -158,11 +184,12 @@ internal static class StoreFile
     }
 
     /// <summary>SQLite's refusal in one sentence.</summary>
-    internal static BadInputException Refusal(string path, SqliteException e) => new(e.SqliteErrorCode switch
+    internal static BadInputException Refusal(string path, SqliteException e, bool writing = false) => new(e.SqliteErrorCode switch
     {
         Busy or Locked => $"the book '{path}' is being written by another program and is as it was; try again when that is done",
-        ReadOnly => $"the book '{path}' can only be read here, and is as it was: the file or its folder cannot be written",
+        _ when e.SqliteErrorCode == ReadOnly || (e.SqliteErrorCode == CannotOpen && writing && File.Exists(path)) => $"the book '{path}' can only be read here, and is as it was: the file or its folder cannot be written",
         _ when e.SqliteErrorCode == Full || e.SqliteExtendedErrorCode == NoSharedMemory => $"the disk is full: the book '{path}' is as it was; make room and do it again",
+        DiskRefused when writing => $"the disk refused what was to be written: the book '{path}' is as it was; see that there is room and that the disk is sound, and do it again",
         CannotOpen => $"the book '{path}' cannot be opened: {(File.Exists(path) ? "it may not be read" : "there is no such file")}",
         Corrupt or NotADatabase => $"the book '{path}' is damaged ({e.Message}); gudgeon verify says where, and a backup helps",
         _ => $"the book '{path}' is as it was; the disk or the store refused: {e.Message}",

@@ -33,8 +33,7 @@ internal sealed class WriterProcess : IDisposable
             start.ArgumentList.Add(word);
         }
 
-        // Most of its short life is compilation; without instrumentation there is less of it.
-        start.Environment["DOTNET_TieredPGO"] = "0";
+        Quick(start);
         return new WriterProcess(Process.Start(start)!);
     }
 
@@ -52,9 +51,27 @@ internal sealed class WriterProcess : IDisposable
         _process.WaitForExit();
     }
 
-    public void Dispose() => _process.Dispose();
+    /// <summary>None outlives its test, whatever becomes of that.</summary>
+    public void Dispose()
+    {
+        if (!_process.HasExited)
+        {
+            Kill();
+        }
 
-    private static string Dotnet() => Path.GetFileNameWithoutExtension(Environment.ProcessPath) == "dotnet"
+        _process.Dispose();
+    }
+
+    /// <summary>Most of its short life is start and compilation; without what only long lives need there is less of it.</summary>
+    public static void Quick(ProcessStartInfo start)
+    {
+        foreach (var (name, value) in new[] { ("TieredPGO", "0"), ("EnableDiagnostics", "0"), ("gcConcurrent", "0"), ("EnableWriteXorExecute", "0") })
+        {
+            start.Environment["DOTNET_" + name] = value;
+        }
+    }
+
+    public static string Dotnet() => Path.GetFileNameWithoutExtension(Environment.ProcessPath) == "dotnet"
         ? Environment.ProcessPath!
         : Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
 }

@@ -137,4 +137,52 @@ public sealed class StoreVerbs : IDisposable
         Assert.Equal(7, _workshop.Run("journal", "--json").Json.GetArrayLength());
         _workshop.Good("verify");
     }
+
+    [Theory]
+    [InlineData("tern.gudgeon")]
+    [InlineData("tern.json")]
+    public void AReadingSentTwiceIsTakenOnce(string book)
+    {
+        _workshop.Good("new", book);
+        string[] reading = ["measure", book, "cylinder[1].bore", "94.01 mm", "--with", "bore gauge", "--by", "Ada", "--id", "4b1d6c7e-0f5a-4c56-9d8e-2a7b3c4d5e6f"];
+        _workshop.Good(reading);
+        Assert.Equal("cylinder[1].bore: this reading was taken before, and is not taken again\n", _workshop.Good(reading));
+        Assert.Contains("1 readings", _workshop.Good("show", book), StringComparison.Ordinal);
+        Refusal.Holds(_workshop.Run([.. reading[..3], "94.02 mm", .. reading[4..]]), "bears the id of another");
+        Refusal.Holds(_workshop.Run([.. reading[..^1], "seven"]), "wanted a GUID");
+    }
+
+    [Fact]
+    public void AStatementIsSignedAndListed()
+    {
+        _workshop.Good("new", "tern.gudgeon");
+        Refusal.Holds(_workshop.Run("sign", "measured cold"), "needs the person: --by NAME");
+        Assert.StartsWith("Ada signed \"measured cold\"\n", _workshop.Good("sign", "measured cold", "--by", "Ada"), StringComparison.Ordinal);
+        Assert.Contains("the book is as it was signed", _workshop.Good("signatures"), StringComparison.Ordinal);
+        _workshop.Good("set", "crank.mass", "11 kg");
+        Assert.Contains("the book was edited since: 1 edit stands", _workshop.Good("signatures"), StringComparison.Ordinal);
+        Assert.Equal(1, _workshop.Run("signatures", "--json").Json[0].GetProperty("over").GetInt32());
+        Assert.Contains("good  1 signatures are over the seals that the journal bears", _workshop.Good("verify"), StringComparison.Ordinal);
+        Assert.EndsWith("and with them 1 signature, which is over the journal\n", _workshop.Good("export", "tern.gudgeon", "tern.json"), StringComparison.Ordinal);
+        Refusal.Holds(_workshop.Run("sign", "tern.json", "measured", "--by", "Ada"), "is kept as JSON and bears no seal");
+    }
+
+    [Fact]
+    public void ARunIsKeptAndSaysWhenItIsStale()
+    {
+        _workshop.Unpack("wren");
+        _workshop.Good("import", "wren.json", "wren.gudgeon");
+        string[] run = ["run", "wren.gudgeon", "--from", "6000rpm", "--to", "7000rpm", "--step", "1000rpm"];
+        Assert.Contains("kept as \"as it came\": ", _workshop.Good([.. run, "--keep", "as it came", "--by", "Ada"]), StringComparison.Ordinal);
+        Refusal.Holds(_workshop.Run([.. run, "--keep", " "]), "needs a title");
+        var kept = Assert.Single(_workshop.Run("runs", "wren.gudgeon", "--json").Json.EnumerateArray());
+        Assert.True(kept.GetProperty("holds").GetBoolean());
+        Assert.Equal([6000, 7000], kept.GetProperty("rows").EnumerateArray().Select(r => r[0].GetDouble()));
+        Assert.Contains("cylinder[1].bore", kept.GetProperty("reads").EnumerateArray().Select(r => r.GetString()));
+        _workshop.Good("export", "wren.gudgeon", "again.json");
+        Assert.Contains("holds: every value that it read is as it was", _workshop.Good("runs", "again.json"), StringComparison.Ordinal);
+        _workshop.Good("measure", "wren.gudgeon", "cylinder[1].bore", "92.010 mm", "--with", "bore gauge", "--by", "Ada");
+        Assert.Contains("stale: a value that it read is not as it was", _workshop.Good("runs", "wren.gudgeon"), StringComparison.Ordinal);
+        _workshop.Good("verify", "wren.gudgeon");
+    }
 }
