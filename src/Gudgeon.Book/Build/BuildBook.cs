@@ -24,6 +24,9 @@ public sealed record BuildBook
     /// <summary>Limits that the user has set in place of a check's own, by the limit's name.</summary>
     public required IReadOnlyDictionary<string, LimitSetting> Limits { get; init; }
 
+    /// <summary>Runs that somebody wanted kept, in the order in which they were.</summary>
+    public IReadOnlyList<KeptRun> Runs { get; init; } = [];
+
     /// <summary>Ids of the changes that are on.</summary>
     public IReadOnlySet<string> On => Changes.Where(c => c.On).Select(c => c.Id).ToHashSet(StringComparer.Ordinal);
 
@@ -54,7 +57,20 @@ public sealed record Change(string Id, string Title, string Reason, bool On, IRe
 /// <param name="Address">What was measured.</param>
 /// <param name="Value">The reading.</param>
 /// <param name="Under">Ids of the changes that were on when it was taken; null when not recorded, and then it always holds.</param>
-public sealed record Measurement(FieldAddress Address, KnownValue Value, IReadOnlySet<string>? Under);
+public sealed record Measurement(FieldAddress Address, KnownValue Value, IReadOnlySet<string>? Under)
+{
+    /// <summary>A GUID that was made where the reading was taken, so that a reading sent twice is taken once; empty when it has none.</summary>
+    public string Id { get; init; } = "";
+
+    /// <summary>The entry of the journal that brought it; 0 in a book without one.</summary>
+    public long Revision { get; init; }
+
+    /// <summary>Reads the text of an id, so that one id has one spelling.</summary>
+    /// <exception cref="BadInputException">It is no GUID.</exception>
+    public static string ReadId(string text) => Guid.TryParseExact(text.Trim(), "D", out var id)
+        ? id.ToString("D")
+        : throw new BadInputException($"given '{text}' as the id of a reading, wanted a GUID such as 4b1d6c7e-0f5a-4c56-9d8e-2a7b3c4d5e6f");
+}
 
 /// <summary>A limit that the user has set.</summary>
 /// <param name="Text">Value with its unit.</param>

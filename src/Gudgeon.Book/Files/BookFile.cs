@@ -20,6 +20,14 @@ public abstract class BookFile
     /// <summary>How many edits it has seen; 0 when it does not count them.</summary>
     public virtual int Revision => 0;
 
+    /// <summary>Whether the reading that gave this book had been taken before, and the book is as it was.</summary>
+    public bool Repeated { get; private protected init; }
+
+    /// <summary>What was done to a value, newest first; empty in a book without a journal.</summary>
+    /// <param name="path">"cylinder[1].bore", as it is written.</param>
+    /// <exception cref="BadInputException">There is no such field.</exception>
+    public virtual IReadOnlyList<PathEntry> HistoryOf(string path) => [];
+
     /// <summary>Opens and verifies a book of either form.</summary>
     /// <param name="path">The file.</param>
     /// <param name="hand">Who will edit it; whoever is logged in when left out.</param>
@@ -59,12 +67,19 @@ public abstract class BookFile
     public BookFile Switch(string id, bool on) => Take(book => new SwitchChange(book.Find(id).Id, on));
 
     /// <summary>Adds a reading, taken under the changes that are on in the file; earlier ones stay.</summary>
+    /// <param name="path">"cylinder[1].bore".</param>
+    /// <param name="text">The reading as a person writes it.</param>
+    /// <param name="with">The instrument; empty when not said.</param>
+    /// <param name="by">Who read it; empty when not said.</param>
+    /// <param name="on">When; empty when not said.</param>
+    /// <param name="note">Anything else worth knowing.</param>
+    /// <param name="id">A GUID made where it was read, so that a reading sent again is not taken again (<see cref="Repeated"/>); empty for none.</param>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
-    public BookFile Measure(string path, string text, string with, string by, string on, string note)
+    public BookFile Measure(string path, string text, string with, string by, string on, string note, string id = "")
     {
         var address = FieldCatalogue.Address(path);
         var value = KnownValue.Read(address.Field, text);
-        var story = new[] { ("with", with), ("by", by), ("on", on), ("note", note) }.Where(p => p.Item2.Length > 0).Select(p => (p.Item1, JsonPlace.Of(p.Item2)));
+        var story = new[] { ("with", with), ("by", by), ("on", on), ("note", note), ("id", id.Length > 0 ? Measurement.ReadId(id) : "") }.Where(p => p.Item2.Length > 0).Select(p => (p.Item1, JsonPlace.Of(p.Item2)));
         return Take(book => new AddReading(JsonPlace.Object(
         [
             ("field", JsonPlace.Of(address.Path)),
@@ -73,6 +88,10 @@ public abstract class BookFile
             ("under", JsonPlace.Array(book.On.Order(StringComparer.Ordinal).Select(JsonPlace.Of))),
         ]).OnOneLine()));
     }
+
+    /// <summary>Keeps a run.</summary>
+    /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
+    public BookFile Keep(KeptRun run) => Take(_ => new KeepRun(RunReader.Write(run)));
 
     /// <summary>Sets a limit of the user's own, with a reason.</summary>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>

@@ -14,7 +14,7 @@ internal sealed class BookReader(string file, bool lines = true)
     /// <summary>Version of the format that this program writes.</summary>
     public const int Format = 1;
 
-    private static readonly string[] Known = ["$schema", "gudgeon", "name", "notes", "baseline", "changes", "measurements", "limits"];
+    private static readonly string[] Known = ["$schema", "gudgeon", "name", "notes", "baseline", "changes", "measurements", "limits", "runs"];
     private static readonly string[] ValueMembers = ["value", "columns", "rows", "how", "by", "on", "with", "note"];
 
     /// <summary>The build that a document describes.</summary>
@@ -44,10 +44,14 @@ internal sealed class BookReader(string file, bool lines = true)
             Notes = Text(root, "notes", ""),
             Baseline = root["baseline"] is { } baseline ? Values(baseline, "baseline", How.Manual) : new Dictionary<string, KnownValue>(StringComparer.Ordinal),
             Changes = changes,
-            Measurements = [.. Items(root["measurements"], "measurements").Select((m, i) => Measurement(m, $"measurements[{i}]"))],
+            Measurements = Measurements(root["measurements"]),
             Limits = Limits(root["limits"]),
+            Runs = [.. Items(root["runs"], "runs").Select((r, i) => new RunReader(this).Read(r, $"runs[{i}]"))],
         };
     }
+
+    /// <summary>A reading on its own.</summary>
+    internal Measurement Reading(JsonPlace place) => Measurement(place, "the reading");
 
     /// <summary>Error at a place.</summary>
     internal BadInputException Bad(JsonPlace place, string path, string reason) =>
@@ -74,14 +78,26 @@ internal sealed class BookReader(string file, bool lines = true)
         return new Change(id, Text(place, "title", path), Text(place, "reason", path), on, values);
     }
 
+    private List<Measurement> Measurements(JsonPlace? place)
+    {
+        var readings = Items(place, "measurements").Select((m, i) => Measurement(m, $"measurements[{i}]")).ToList();
+        return readings.Where(r => r.Id.Length > 0).GroupBy(r => r.Id).FirstOrDefault(g => g.Count() > 1) is { } twice
+            ? throw Bad(place!, "measurements", $"the reading with the id {twice.Key} is given twice")
+            : readings;
+    }
+
     private Measurement Measurement(JsonPlace place, string path)
     {
         Expect(place, JsonValueKind.Object, path, "an object");
-        Only(place, path, [.. ValueMembers, "field", "under"]);
+        Only(place, path, [.. ValueMembers, "field", "id", "under"]);
         var fieldPath = Text(place, "field", path);
         var address = Guard(place, path + ".field", () => FieldCatalogue.Address(fieldPath));
         var under = place["under"] is { } list ? Items(list, path + ".under").Select(i => i.Text).ToHashSet(StringComparer.Ordinal) : null;
-        return new Measurement(address, Value(place, address.Field, fieldPath, How.Measured), under);
+        var id = Text(place, "id", path);
+        return new Measurement(address, Value(place, address.Field, fieldPath, How.Measured), under)
+        {
+            Id = id.Length == 0 ? "" : Guard(place, path + ".id", () => Build.Measurement.ReadId(id)),
+        };
     }
 
     private Dictionary<string, LimitSetting> Limits(JsonPlace? place)
@@ -214,7 +230,7 @@ internal sealed class BookReader(string file, bool lines = true)
         ? place.Text
         : throw Bad(place, path, "wanted a value such as \"34.52 mm ± 0.01 mm\"");
 
-    private List<JsonPlace> Items(JsonPlace? place, string path)
+    internal List<JsonPlace> Items(JsonPlace? place, string path)
     {
         if (place is null)
         {
@@ -225,14 +241,14 @@ internal sealed class BookReader(string file, bool lines = true)
         return place.Items;
     }
 
-    private string Text(JsonPlace place, string name, string path) => place[name] switch
+    internal string Text(JsonPlace place, string name, string path) => place[name] switch
     {
         null => "",
         { Kind: JsonValueKind.String or JsonValueKind.Number } text => text.Text,
         { } other => throw Bad(other, $"{path}.{name}".TrimStart('.'), "wanted text"),
     };
 
-    private void Only(JsonPlace place, string path, params string[] names)
+    internal void Only(JsonPlace place, string path, params string[] names)
     {
         foreach (var (name, value) in place.Members.Where(m => !names.Contains(m.Name)))
         {
@@ -240,7 +256,7 @@ internal sealed class BookReader(string file, bool lines = true)
         }
     }
 
-    private void Expect(JsonPlace place, JsonValueKind kind, string path, string wanted)
+    internal void Expect(JsonPlace place, JsonValueKind kind, string path, string wanted)
     {
         if (place.Kind != kind)
         {
@@ -248,7 +264,7 @@ internal sealed class BookReader(string file, bool lines = true)
         }
     }
 
-    private T Guard<T>(JsonPlace place, string path, Func<T> read)
+    internal T Guard<T>(JsonPlace place, string path, Func<T> read)
     {
         try
         {

@@ -49,6 +49,7 @@ public static class BookSchema
                     ["properties"] = new JsonObject { ["value"] = Written(), ["reason"] = Filled() },
                 },
             },
+            ["runs"] = List(Run()),
         },
         ["$defs"] = new JsonObject { ["values"] = Values() },
     };
@@ -131,6 +132,7 @@ public static class BookSchema
         var reading = Story(Written());
         var properties = (JsonObject)reading["properties"]!;
         properties["field"] = Type("string");
+        properties["id"] = Matching("^[0-9a-fA-F]{8}(-[0-9a-fA-F]{4}){3}-[0-9a-fA-F]{12}$");
         properties["under"] = List(Type("string"));
         reading["required"] = new JsonArray("field");
         return reading;
@@ -154,11 +156,41 @@ public static class BookSchema
         return story;
     }
 
+    /// <summary>A kept run: its figures as a table, and what they came from.</summary>
+    private static JsonObject Run()
+    {
+        var run = Closed();
+        run["required"] = new JsonArray([.. RunReader.Required.Select(n => (JsonNode)n)]);
+        var properties = (JsonObject)run["properties"]!;
+        properties["kind"] = new JsonObject { ["enum"] = new JsonArray([.. Enum.GetNames<Build.RunKind>().Select(n => (JsonNode)n.ToLowerInvariant())]) };
+        foreach (var name in new[] { "title", "version" })
+        {
+            properties[name] = Filled();
+        }
+
+        foreach (var name in new[] { "by", "on" })
+        {
+            properties[name] = Type("string");
+        }
+
+        foreach (var name in new[] { "changes", "reads", "columns" })
+        {
+            properties[name] = List(Type("string"));
+        }
+
+        properties["given"] = new JsonObject { ["type"] = "object", ["additionalProperties"] = Type("string") };
+        properties["sha256"] = Matching("^[0-9a-f]{64}$");
+        properties["rows"] = List(List(new JsonObject { ["type"] = new JsonArray("number", "string", "boolean", "null") }));
+        return run;
+    }
+
     private static JsonObject Closed() => new() { ["type"] = "object", ["additionalProperties"] = false, ["properties"] = new JsonObject() };
 
     private static JsonObject Type(string name) => new() { ["type"] = name };
 
-    private static JsonObject Filled() => new() { ["type"] = "string", ["pattern"] = "." };
+    private static JsonObject Filled() => Matching(".");
+
+    private static JsonObject Matching(string pattern) => new() { ["type"] = "string", ["pattern"] = pattern };
 
     private static JsonObject Written() => new() { ["type"] = new JsonArray("string", "number") };
 

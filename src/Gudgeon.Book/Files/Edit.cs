@@ -2,6 +2,7 @@ using System.Text.Json;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Checks;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Values;
 
 namespace Gudgeon.Book.Files;
 
@@ -87,7 +88,39 @@ public sealed record AddReading(JsonPlace Reading) : Edit
 
     internal override IEnumerable<(string Name, JsonPlace Value)> Parts() => [("reading", Reading)];
 
+    /// <summary>The id made where it was taken; empty when it has none.</summary>
+    internal string Id => Reading["id"]?.Text ?? "";
+
     internal override void Do(JsonPlace root) => BookTree.List(root, "measurements").Items.Add(Reading);
+
+    /// <summary>Whether it was taken before: one with its id is known.</summary>
+    /// <param name="taken">The reading with its id; null when there is none.</param>
+    /// <exception cref="BadInputException">One with its id is known, and is another.</exception>
+    internal bool Repeats(Measurement? taken)
+    {
+        if (taken is null)
+        {
+            return false;
+        }
+
+        var sent = new BookReader("the book", lines: false).Reading(Reading);
+        return (sent.Address, sent.Value.Content).Equals((taken.Address, taken.Value.Content))
+            ? true
+            : throw new BadInputException($"{sent.Address.Path}: the reading {sent.Value.Content} bears the id of another, {taken.Address.Path} of {taken.Value.Content}; a new reading needs a new id");
+    }
+}
+
+/// <summary>A run that somebody wants kept.</summary>
+/// <param name="Run">The run, as a book's JSON has it.</param>
+public sealed record KeepRun(JsonPlace Run) : Edit
+{
+    public override string Kind => "run";
+
+    public override string Words => $"the {Run["kind"]?.Text} run \"{Run["title"]?.Text}\" is kept";
+
+    internal override IEnumerable<(string Name, JsonPlace Value)> Parts() => [("run", Run)];
+
+    internal override void Do(JsonPlace root) => BookTree.List(root, "runs").Items.Add(Run);
 }
 
 /// <summary>A limit of the user's own.</summary>

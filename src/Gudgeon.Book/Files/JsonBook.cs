@@ -37,7 +37,13 @@ internal sealed class JsonBook : BookFile
         using var gate = Gate();
         var name = Path.GetFileName(_path);
         var root = Parse(_path);
-        var edit = make(Check(root, name));
+        var before = Check(root, name);
+        var edit = make(before);
+        if (edit is AddReading { Id.Length: > 0 } reading && reading.Repeats(before.Measurements.FirstOrDefault(m => m.Id == reading.Id)))
+        {
+            return new JsonBook(_path, before) { Repeated = true };
+        }
+
         edit.Do(root);
         var text = JsonText.Write(root);
         var book = Check(JsonPlace.Parse(text, name), name);

@@ -10,7 +10,7 @@ namespace Gudgeon.Book.Store;
 /// <param name="Sentence">What was found.</param>
 public sealed record Assurance(bool Good, string Sentence)
 {
-    internal static IReadOnlyList<Assurance> All(SqliteConnection connection) => [Whole(connection), Linked(connection), Shaped(connection), Sealed(connection), Replayed(connection), Kept(connection)];
+    internal static IReadOnlyList<Assurance> All(SqliteConnection connection) => [Whole(connection), Linked(connection), Shaped(connection), Sealed(connection), Signed(connection), Replayed(connection), Kept(connection)];
 
     private static Assurance Whole(SqliteConnection connection)
     {
@@ -37,6 +37,21 @@ public sealed record Assurance(bool Good, string Sentence)
             _ when Journal.FirstBroken(entries) is { } broken => new(false, Line($"entry {broken.Revision} of the journal was altered after it was written, or one before it is gone")),
             _ => new(true, Line($"all {entries.Count} entries of the journal bear their seals; the last is {Convert.ToHexStringLower(entries[^1].Seal)}")),
         };
+    }
+
+    private static Assurance Signed(SqliteConnection connection)
+    {
+        try
+        {
+            var entries = Journal.After(connection).ToList();
+            return Signature.FirstLoose(entries) is { } loose
+                ? new(false, Line($"the signature of entry {loose.Revision} is over another book: the entry before it does not bear the seal that was signed"))
+                : new(true, Line($"{entries.Count(e => e.Edit is Sign)} signatures are over the seals that the journal bears"));
+        }
+        catch (BadInputException e)
+        {
+            return new(false, $"the signatures cannot be read: {e.Message}");
+        }
     }
 
     private static Assurance Replayed(SqliteConnection connection)

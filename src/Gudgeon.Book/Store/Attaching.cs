@@ -24,13 +24,18 @@ internal static class Attaching
     /// <summary>No file may be larger.</summary>
     public const int Limit = 20 * 1024 * 1024;
 
-    public static (AttachFile Edit, byte[] Content) Take(string file, string about)
+    public static AttachFile Take(string name, byte[] content, string about)
     {
-        var content = Read(file);
+        var plain = Name(name);
+        if (content.Length is 0 or > Limit)
+        {
+            throw new BadInputException(string.Create(CultureInfo.InvariantCulture, $"'{plain}' holds {(content.Length > Limit ? $"more than {Limit / 1048576} MiB" : "nothing")}; wanted something, and at most {Limit / 1048576} MiB"));
+        }
+
         var type = FileType.Of(content)
-            ?? throw new BadInputException($"'{file}' is of no type that a book takes; wanted {FileType.Known}");
+            ?? throw new BadInputException($"'{plain}' is of no type that a book takes; wanted {FileType.Known}");
         var path = about.Length == 0 ? "" : FieldCatalogue.Address(about).Path;
-        return (new AttachFile(Path.GetFileName(file), type, content.Length, Convert.ToHexStringLower(SHA256.HashData(content)), path), content);
+        return new AttachFile(plain, type, content.Length, Convert.ToHexStringLower(SHA256.HashData(content)), path);
     }
 
     public static void Keep(SqliteConnection connection, string sha256, byte[] content) =>
@@ -48,18 +53,39 @@ internal static class Attaching
         where Convert.ToHexStringLower(SHA256.HashData(Content(connection, sha256))) != sha256
         select sha256;
 
-    private static byte[] Read(string file)
+    /// <summary>The content of a file, as much of it as tells that it is too large.</summary>
+    public static byte[] Read(string file)
     {
         try
         {
-            var size = new FileInfo(file).Length;
-            return size is > 0 and <= Limit
-                ? File.ReadAllBytes(file)
-                : throw new BadInputException(string.Create(CultureInfo.InvariantCulture, $"'{file}' holds {size / 1048576.0:0.#} MiB; wanted something, and at most {Limit / 1048576} MiB"));
+            using var stream = File.OpenRead(file);
+            return Read(stream);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw new BadInputException($"the file '{file}' cannot be read: {(File.Exists(file) ? e.Message : "there is no such file")}");
         }
+    }
+
+    /// <summary>The content of a stream, as much of it as tells that it is too large.</summary>
+    public static byte[] Read(Stream stream)
+    {
+        using var content = new MemoryStream();
+        var part = new byte[81920];
+        for (int read; content.Length <= Limit && (read = stream.Read(part)) > 0;)
+        {
+            content.Write(part, 0, read);
+        }
+
+        return content.ToArray();
+    }
+
+    /// <summary>The name alone, whatever folder a browser or a person put before it.</summary>
+    private static string Name(string name)
+    {
+        var plain = name[(name.LastIndexOfAny(['/', '\\']) + 1)..].Trim();
+        return plain.Length is > 0 and <= 200 && !plain.Any(char.IsControl)
+            ? plain
+            : throw new BadInputException($"an attached file needs a name of 1 to 200 letters; given {plain.Length}{(plain.Any(char.IsControl) ? " with control characters" : "")}");
     }
 }

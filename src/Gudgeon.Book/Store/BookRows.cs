@@ -9,6 +9,9 @@ internal sealed record ChangeRow(string Id, string Title, string Reason, long Is
 
 internal sealed record ValueRow(string Change, string Path, string Content);
 
+/// <summary>A reading or a kept run, and the entry that brought it.</summary>
+internal sealed record DatedRow(long Revision, string Content);
+
 internal sealed record LimitRow(string Name, string Value, string Reason);
 
 internal sealed record ConflictRow(long Revision, string Change, string Path, string Content)
@@ -21,15 +24,27 @@ internal sealed record AttachmentRow(long Revision, string Name, string Type, lo
     public static AttachmentRow Of(long revision, AttachFile file) => new(revision, file.Name, file.Type, file.Size, file.Sha256, file.About);
 }
 
-/// <summary>A book as rows of a store's tables, each kind in its order.</summary>
-internal sealed record BookRows(string Name, string Notes, IReadOnlyList<ChangeRow> Changes, IReadOnlyList<ValueRow> Values, IReadOnlyList<string> Readings, IReadOnlyList<LimitRow> Limits)
+internal sealed record SignatureRow(long Revision, string Statement, long Over, string Seal)
 {
+    public static SignatureRow Of(long revision, Sign sign) => new(revision, sign.Statement, sign.Over, sign.Seal);
+}
+
+/// <summary>A book as rows of a store's tables, each kind in its order.</summary>
+internal sealed record BookRows(string Name, string Notes, IReadOnlyList<ChangeRow> Changes, IReadOnlyList<ValueRow> Values, IReadOnlyList<DatedRow> Readings, IReadOnlyList<LimitRow> Limits)
+{
+    public IReadOnlyList<DatedRow> Runs { get; init; } = [];
+
     public IReadOnlyList<ConflictRow> Conflicts { get; init; } = [];
 
     public IReadOnlyList<AttachmentRow> Attachments { get; init; } = [];
 
+    public IReadOnlyList<SignatureRow> Signatures { get; init; } = [];
+
     /// <summary>The rows of a book's JSON tree.</summary>
-    public static BookRows Of(JsonPlace root)
+    /// <param name="root">The tree.</param>
+    /// <param name="readings">The entries that brought the readings, in order; the first entry brought those that are left.</param>
+    /// <param name="runs">The same for kept runs.</param>
+    public static BookRows Of(JsonPlace root, IReadOnlyList<long>? readings = null, IReadOnlyList<long>? runs = null)
     {
         var reader = new BookReader("the book", lines: false);
         IEnumerable<ValueRow> Leaves(string change, JsonPlace? layer) =>
@@ -40,8 +55,11 @@ internal sealed record BookRows(string Name, string Notes, IReadOnlyList<ChangeR
             Text(root, "notes"),
             [.. changes.Select(c => new ChangeRow(Text(c, "id"), Text(c, "title"), Text(c, "reason"), c["on"] is { Kind: JsonValueKind.False } ? 0 : 1))],
             [.. Leaves("", root["baseline"]), .. changes.SelectMany(c => Leaves(Text(c, "id"), c["set"]))],
-            [.. (root["measurements"]?.Items ?? []).Select(JsonText.OneLine)],
-            [.. (root["limits"]?.Members ?? []).Select(l => new LimitRow(l.Name, Text(l.Value, "value"), Text(l.Value, "reason")))]);
+            Dated(root["measurements"], readings ?? []),
+            [.. (root["limits"]?.Members ?? []).Select(l => new LimitRow(l.Name, Text(l.Value, "value"), Text(l.Value, "reason")))])
+        {
+            Runs = Dated(root["runs"], runs ?? []),
+        };
     }
 
     /// <summary>The JSON tree of a book that these rows make; conflicts and attachments have no place in it.</summary>
@@ -66,7 +84,12 @@ internal sealed record BookRows(string Name, string Notes, IReadOnlyList<ChangeR
 
         foreach (var reading in Readings)
         {
-            new AddReading(Node(reading)).Do(root);
+            new AddReading(Node(reading.Content)).Do(root);
+        }
+
+        foreach (var run in Runs)
+        {
+            new KeepRun(RunReader.OnLines(JsonPlace.Parse(run.Content, "the store"))).Do(root);
         }
 
         foreach (var limit in Limits)
@@ -83,11 +106,20 @@ internal sealed record BookRows(string Name, string Notes, IReadOnlyList<ChangeR
         $"book {Name} {Notes}",
         .. Changes.Select(c => c.ToString()),
         .. Values.Select(v => v.ToString()).Order(StringComparer.Ordinal),
-        .. Readings,
+        .. Readings.Select(r => $"reading {r}"),
+        .. Runs.Select(r => $"run {r}"),
         .. Limits.Select(l => l.ToString()),
         .. Conflicts.Select(c => c.ToString()),
         .. Attachments.Select(a => a.ToString()),
+        .. Signatures.Select(s => s.ToString()),
     ];
+
+    private static List<DatedRow> Dated(JsonPlace? list, IReadOnlyList<long> revisions)
+    {
+        var items = list?.Items ?? [];
+        var begun = items.Count - revisions.Count;
+        return [.. items.Select((item, i) => new DatedRow(i < begun ? 1 : revisions[i - begun], JsonText.OneLine(item)))];
+    }
 
     private static JsonPlace Node(string text) => JsonPlace.Parse(text, "the store").OnOneLine();
 

@@ -27,6 +27,8 @@ internal static class EditReader
             "contest" => new ContestValue(Text("path"), Text("change"), Part("value"), (int)Number("basedOn")),
             "settle" => new SettleValue((int)Number("of"), Text("path"), Text("change"), place["value"]),
             "attach" => new AttachFile(Text("name"), Text("type"), Number("size"), Text("sha256"), Text("about")),
+            "run" => new KeepRun(Part("run")),
+            "sign" => new Sign(Text("statement"), (int)Number("over"), Text("seal")),
             "undo" => new UndoEdit((int)Number("of")),
             var other => throw new BadInputException($"{name}: '{other}' is not an edit known here"),
         };

@@ -44,6 +44,11 @@ internal static class Journal
     /// <summary>Number of the last entry.</summary>
     public static int Revision(SqliteConnection connection) => connection.ExecuteScalar<int>("SELECT ifnull(max(revision), 0) FROM journal");
 
+    /// <summary>The entry that brought the reading with this id, also when it was taken back since; null when none did.</summary>
+    public static JournalEntry? Reading(SqliteConnection connection, string id) => connection.QueryFirstOrDefault<JournalEntry>(
+        "SELECT revision, at, who, device, content, seal FROM journal WHERE CASE WHEN json_valid(content) THEN content ->> '$.reading.id' END = @id",
+        new { id });
+
     /// <summary>Adds an edit and returns its revision.</summary>
     public static int Add(SqliteConnection connection, Hand hand, Edit edit)
     {

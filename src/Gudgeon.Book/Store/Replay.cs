@@ -38,6 +38,7 @@ internal static class Replay
         var root = standing is [{ Edit: BeginBook begin }, ..] ? begin.Document : throw new BadInputException("entry 1: does not begin a book");
         var conflicts = new List<ConflictRow>();
         var attachments = new List<AttachmentRow>();
+        var signatures = new List<SignatureRow>();
         foreach (var (entry, edit) in standing.Skip(1))
         {
             edit.Do(root);
@@ -52,9 +53,16 @@ internal static class Replay
                 case AttachFile file:
                     attachments.Add(AttachmentRow.Of(entry.Revision, file));
                     break;
+                case Sign sign:
+                    signatures.Add(SignatureRow.Of(entry.Revision, sign));
+                    break;
             }
         }
 
-        return BookRows.Of(root) with { Conflicts = conflicts, Attachments = attachments };
+        return BookRows.Of(root, Brought<AddReading>(standing), Brought<KeepRun>(standing)) with { Conflicts = conflicts, Attachments = attachments, Signatures = signatures };
     }
+
+    /// <summary>The entries that hold an edit of this kind.</summary>
+    private static List<long> Brought<TEdit>(IEnumerable<(JournalEntry Entry, Edit Edit)> standing)
+        where TEdit : Edit => [.. standing.Where(s => s.Edit is TEdit).Select(s => s.Entry.Revision)];
 }

@@ -66,6 +66,19 @@ public sealed record AttachFile(string Name, string Type, long Size, string Sha2
         [("name", JsonPlace.Of(Name)), ("type", JsonPlace.Of(Type)), ("size", JsonPlace.Of(Size)), ("sha256", JsonPlace.Of(Sha256)), ("about", JsonPlace.Of(About))];
 }
 
+/// <summary>A statement that a person signs over the book as it stands.</summary>
+/// <param name="Statement">What is stated.</param>
+/// <param name="Over">The last entry before it.</param>
+/// <param name="Seal">The seal of that entry, hexadecimal, lower case: with it goes all that was done until then.</param>
+public sealed record Sign(string Statement, int Over, string Seal) : Edit
+{
+    public override string Kind => "sign";
+
+    public override string Words => string.Create(CultureInfo.InvariantCulture, $"\"{Statement}\" is signed over revision {Over}");
+
+    internal override IEnumerable<(string Name, JsonPlace Value)> Parts() => [("statement", JsonPlace.Of(Statement)), ("over", JsonPlace.Of(Over)), ("seal", JsonPlace.Of(Seal))];
+}
+
 /// <summary>The last edit that stands is taken back; both stay in the journal.</summary>
 public sealed record UndoEdit(int Of) : Edit
 {

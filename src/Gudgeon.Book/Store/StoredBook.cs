@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gudgeon.Book.Build;
+using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Values;
 using Microsoft.Data.Sqlite;
@@ -34,6 +35,9 @@ public sealed class StoredBook : BookFile
     /// <summary>Attached files, oldest first.</summary>
     public IReadOnlyList<Attachment> Attachments => StoreFile.Read(_path, Attaching.List);
 
+    /// <summary>Signatures that stand, oldest first.</summary>
+    public IReadOnlyList<Signature> Signatures => StoreFile.Read(_path, Signature.List);
+
     /// <summary>All that was ever done to the book, and whether it still stands.</summary>
     public IReadOnlyList<(JournalEntry Entry, bool Stands)> History => StoreFile.Read(_path, connection =>
     {
@@ -41,6 +45,16 @@ public sealed class StoredBook : BookFile
         var standing = Replay.Standing(entries).Select(s => s.Entry.Revision).ToHashSet();
         return (IReadOnlyList<(JournalEntry, bool)>)[.. entries.Select(e => (e, standing.Contains(e.Revision)))];
     });
+
+    public override IReadOnlyList<PathEntry> HistoryOf(string path)
+    {
+        var address = FieldCatalogue.Address(path);
+        return StoreFile.Read(_path, connection => PathEntry.Of(connection, address.Path));
+    }
+
+    /// <summary>The revision of a book on the disk, without reading the book; 0 when it counts none.</summary>
+    /// <exception cref="BadInputException">A store that is not there or is none.</exception>
+    public static int RevisionAt(string path) => IsStore(path) ? StoreFile.Read(path, Journal.Revision) : 0;
 
     /// <summary>Whether a name asks for a book with a journal.</summary>
     public static bool IsStoreName(string path) => StoreFile.IsNamed(path);
@@ -106,15 +120,66 @@ public sealed class StoredBook : BookFile
     /// <param name="file">The file; at most 20 MiB, of a type that is known.</param>
     /// <param name="about">Path of the field that it is about; empty for the whole book.</param>
     /// <exception cref="BadInputException">Not there, too large, or of no known type.</exception>
-    public BookFile Attach(string file, string about = "")
+    public BookFile Attach(string file, string about = "") => Attach(Path.GetFileName(file), Attaching.Read(file), about);
+
+    /// <summary>Keeps what a stream gives with the book.</summary>
+    /// <param name="name">Name of the file; a folder before it is left out.</param>
+    /// <param name="content">The file; at most 20 MiB, of a type that is known.</param>
+    /// <param name="about">Path of the field that it is about; empty for the whole book.</param>
+    /// <exception cref="BadInputException">Too large, or of no known type.</exception>
+    public BookFile Attach(string name, Stream content, string about = "") => Attach(name, Attaching.Read(content), about);
+
+    /// <inheritdoc cref="Attach(string, Stream, string)"/>
+    public BookFile Attach(string name, byte[] content, string about = "")
     {
-        var (edit, content) = Attaching.Take(file, about);
+        var edit = Attaching.Take(name, content, about);
         return Edit((connection, _) =>
         {
             Attaching.Keep(connection, edit.Sha256, content);
             return edit;
         });
     }
+
+    /// <summary>A small picture of an attached one, made when it is first asked for; null when there is none to make.</summary>
+    public Thumbnail? Thumbnail(Attachment attachment)
+    {
+        if (!attachment.Type.StartsWith("image/", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
+        var (kept, known) = StoreFile.Read(_path, connection => Store.Thumbnail.Kept(connection, attachment.Sha256));
+        if (known)
+        {
+            return kept;
+        }
+
+        var made = Store.Thumbnail.Of(Content(attachment));
+        try
+        {
+            StoreFile.Write(_path, connection =>
+            {
+                Store.Thumbnail.Keep(connection, attachment.Sha256, made);
+                return true;
+            });
+        }
+        catch (BadInputException)
+        {
+            // A book that cannot be written now shows its pictures all the same; the next time they are made again.
+        }
+
+        return made;
+    }
+
+    /// <summary>Signs a statement over the book as it stands; whoever edits the book is who signs.</summary>
+    /// <exception cref="BadInputException">No statement.</exception>
+    public BookFile Sign(string statement) => statement.Trim().Length == 0
+        ? throw new BadInputException("a signature needs a statement")
+        : Edit((connection, _) =>
+        {
+            var last = Journal.After(connection, Journal.Revision(connection) - 1).First();
+            return new Sign(statement.Trim(), (int)last.Revision, Convert.ToHexStringLower(last.Seal));
+        });
 
     /// <summary>The content of an attached file.</summary>
     public byte[] Content(Attachment attachment) => StoreFile.Read(_path, connection => Attaching.Content(connection, attachment.Sha256));
@@ -143,20 +208,32 @@ public sealed class StoredBook : BookFile
 
     private BookFile Edit(Func<SqliteConnection, BuildBook, Edit> make) => StoreFile.Write(_path, connection =>
     {
-        var (before, root) = CheckRows(_path, Tables.Read(connection));
+        var rows = Tables.Read(connection);
+        var (before, root) = CheckRows(_path, rows);
         var edit = make(connection, before);
-        var after = After(root, edit);
-        var revision = Journal.Add(connection, _hand, edit);
+        var revision = Journal.Revision(connection);
+        if (edit is AddReading { Id.Length: > 0 } reading && reading.Repeats(Taken(connection, before, reading.Id)))
+        {
+            return (BookFile)new StoredBook(_path, _hand, before, revision) { Repeated = true };
+        }
+
+        var after = After(root, edit, rows, ++revision);
+        Journal.Add(connection, _hand, edit);
         Tables.Do(connection, revision, edit);
         var contested = edit is ContestValue;
         return (BookFile)new StoredBook(_path, _hand, contested ? before : after, revision) { Contested = contested };
     });
 
+    /// <summary>The reading with this id that the book holds, or held until it was taken back; null when it never did.</summary>
+    private static Measurement? Taken(SqliteConnection connection, BuildBook book, string id) =>
+        book.Measurements.FirstOrDefault(m => m.Id == id)
+        ?? (Journal.Reading(connection, id) is { Edit: AddReading taken } ? new BookReader("the journal", lines: false).Reading(taken.Reading) : null);
+
     /// <summary>The book after an edit, verified; for a contested value, the book that it would make.</summary>
-    private BuildBook After(JsonPlace root, Edit edit)
+    private BuildBook After(JsonPlace root, Edit edit, BookRows rows, int revision)
     {
         (edit is ContestValue contest ? new SetValue(contest.Path, contest.Change, contest.Value) : edit).Do(root);
-        var book = Check(root, Path.GetFileName(_path), lines: false);
+        var book = Dated(Check(root, Path.GetFileName(_path), lines: false), rows, revision);
         edit.Verify(book);
         return book;
     }
@@ -164,6 +241,17 @@ public sealed class StoredBook : BookFile
     private static (BuildBook Book, JsonPlace Root) CheckRows(string path, BookRows rows)
     {
         var root = rows.Tree();
-        return (Check(root, Path.GetFileName(path), lines: false), root);
+        return (Dated(Check(root, Path.GetFileName(path), lines: false), rows), root);
+    }
+
+    /// <summary>The book with the entries that brought its readings and runs; what the rows do not have yet, the newest brings.</summary>
+    private static BuildBook Dated(BuildBook book, BookRows rows, int newest = 0)
+    {
+        long Brought(IReadOnlyList<DatedRow> list, int at) => at < list.Count ? list[at].Revision : newest;
+        return book with
+        {
+            Measurements = [.. book.Measurements.Select((m, i) => m with { Revision = Brought(rows.Readings, i) })],
+            Runs = [.. book.Runs.Select((r, i) => r with { Revision = Brought(rows.Runs, i) })],
+        };
     }
 }

@@ -10,10 +10,12 @@ internal static class Tables
 {
     private const string AddChangeRow = "INSERT INTO change (id, title, reason, is_on) VALUES (@Id, @Title, @Reason, @IsOn)";
     private const string SetValueRow = "INSERT INTO value (change, path, content) VALUES (nullif(@Change, ''), @Path, @Content) ON CONFLICT (ifnull(change, ''), path) DO UPDATE SET content = excluded.content";
-    private const string AddReadingRow = "INSERT INTO reading (content) VALUES (@content)";
+    private const string AddReadingRow = "INSERT INTO reading (revision, content) VALUES (@Revision, @Content)";
+    private const string AddRunRow = "INSERT INTO run (revision, content) VALUES (@Revision, @Content)";
     private const string SetLimitRow = "INSERT INTO limits (name, value, reason) VALUES (@Name, @Value, @Reason) ON CONFLICT (name) DO UPDATE SET value = excluded.value, reason = excluded.reason";
     private const string AddConflictRow = "INSERT INTO conflict (revision, change, path, content) VALUES (@Revision, nullif(@Change, ''), @Path, @Content)";
     private const string AddAttachmentRow = "INSERT INTO attachment (revision, name, type, size, sha256, about) VALUES (@Revision, @Name, @Type, @Size, @Sha256, @About)";
+    private const string AddSignatureRow = "INSERT INTO signature (revision, statement, over, seal) VALUES (@Revision, @Statement, @Over, @Seal)";
 
     /// <summary>All rows.</summary>
     public static BookRows Read(SqliteConnection connection)
@@ -24,11 +26,13 @@ internal static class Tables
             notes,
             [.. connection.Query<ChangeRow>("SELECT id, title, reason, is_on AS IsOn FROM change ORDER BY place")],
             [.. connection.Query<ValueRow>("SELECT change, path, content FROM value ORDER BY place").Select(v => v with { Change = v.Change ?? "" })],
-            [.. connection.Query<string>("SELECT content FROM reading ORDER BY place")],
+            [.. connection.Query<DatedRow>("SELECT revision, content FROM reading ORDER BY place")],
             [.. connection.Query<LimitRow>("SELECT name, value, reason FROM limits ORDER BY place")])
         {
+            Runs = [.. connection.Query<DatedRow>("SELECT revision, content FROM run ORDER BY place")],
             Conflicts = Conflicts(connection),
             Attachments = Attachments(connection),
+            Signatures = Signatures(connection),
         };
     }
 
@@ -40,17 +44,23 @@ internal static class Tables
     public static IReadOnlyList<AttachmentRow> Attachments(SqliteConnection connection) =>
         [.. connection.Query<AttachmentRow>("SELECT revision, name, type, size, sha256, about FROM attachment ORDER BY revision")];
 
+    /// <summary>Signatures that stand, oldest first.</summary>
+    public static IReadOnlyList<SignatureRow> Signatures(SqliteConnection connection) =>
+        [.. connection.Query<SignatureRow>("SELECT revision, statement, over, seal FROM signature ORDER BY revision")];
+
     /// <summary>Puts these rows in place of all that the tables hold.</summary>
     public static void Write(SqliteConnection connection, BookRows rows)
     {
-        connection.Execute("DELETE FROM attachment; DELETE FROM conflict; DELETE FROM limits; DELETE FROM reading; DELETE FROM value; DELETE FROM change; DELETE FROM book");
+        connection.Execute("DELETE FROM signature; DELETE FROM run; DELETE FROM attachment; DELETE FROM conflict; DELETE FROM limits; DELETE FROM reading; DELETE FROM value; DELETE FROM change; DELETE FROM book");
         connection.Execute("INSERT INTO book (only, name, notes) VALUES (1, @Name, @Notes)", new { rows.Name, rows.Notes });
         connection.Execute(AddChangeRow, rows.Changes);
         connection.Execute(SetValueRow, rows.Values);
-        connection.Execute(AddReadingRow, rows.Readings.Select(content => new { content }));
+        connection.Execute(AddReadingRow, rows.Readings);
+        connection.Execute(AddRunRow, rows.Runs);
         connection.Execute(SetLimitRow, rows.Limits);
         connection.Execute(AddConflictRow, rows.Conflicts);
         connection.Execute(AddAttachmentRow, rows.Attachments);
+        connection.Execute(AddSignatureRow, rows.Signatures);
     }
 
     /// <summary>Does one edit to the tables.</summary>
@@ -74,7 +84,10 @@ internal static class Tables
                 connection.Execute("UPDATE change SET is_on = @On WHERE id = @Id", new { change.On, change.Id });
                 break;
             case AddReading reading:
-                connection.Execute(AddReadingRow, new { content = JsonText.OneLine(reading.Reading) });
+                connection.Execute(AddReadingRow, new DatedRow(revision, JsonText.OneLine(reading.Reading)));
+                break;
+            case KeepRun run:
+                connection.Execute(AddRunRow, new DatedRow(revision, JsonText.OneLine(run.Run)));
                 break;
             case SetLimit limit:
                 connection.Execute(SetLimitRow, new LimitRow(limit.Name, limit.Text, limit.Reason));
@@ -92,6 +105,9 @@ internal static class Tables
                 break;
             case AttachFile file:
                 connection.Execute(AddAttachmentRow, AttachmentRow.Of(revision, file));
+                break;
+            case Sign sign:
+                connection.Execute(AddSignatureRow, SignatureRow.Of(revision, sign));
                 break;
             default:
                 throw new InvalidOperationException($"'{edit.Kind}' is not done to tables");

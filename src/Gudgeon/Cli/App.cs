@@ -88,6 +88,9 @@ public static class App
         }
 
         Verb<JournalCommand>("journal", "List every edit: what, who, when, at which device.");
+        Verb<RunsCommand>("runs", "List the runs that were kept, and whether the values that they read still hold.");
+        Verb<SignCommand>("sign", "Sign a statement over the book as it stands.").WithExample("sign", "heron.gudgeon", "\"measured and assembled as written here\"", "--by", "Ada");
+        Verb<SignaturesCommand>("signatures", "List the signatures, and whether the book was edited since.");
         Verb<UndoCommand>("undo", "Take back the last edit; it stays in the journal.").WithExample("undo", "heron.gudgeon", "--by", "Ada");
         Verb<ConflictsCommand>("conflicts", "List values that two people set without seeing each other's.");
         Verb<SettleCommand>("settle", "Settle a conflict for the value that came first or second.").WithExample("settle", "\"cylinder[1].bore\"", "second");

@@ -4,7 +4,9 @@ using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Store;
+using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
+using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli;
@@ -29,6 +31,37 @@ internal class ReadSettings : BookSettings
     public string? Path { get; init; }
 
     public BookFile Open() => BookFile.Open(Books.Find(Path));
+}
+
+/// <summary>Verbs that make a run and may keep it: gudgeon run heron.gudgeon --keep "before the head was ported".</summary>
+internal abstract class KeepSettings : ReadSettings
+{
+    [CommandOption("--keep <TITLE>")]
+    [Description("Keep the figures in the book under this title.")]
+    public string? Keep { get; init; }
+
+    [CommandOption("--by <NAME>")]
+    [Description("Who keeps it; whoever is logged in when left out.")]
+    public string By { get; init; } = "";
+
+    public override ValidationResult Validate() => Keep is null || Keep.Trim().Length > 0 ? base.Validate() : ValidationResult.Error("--keep: a run that is kept needs a title");
+
+    /// <summary>Keeps a run when that was asked for, and says so unless the output is for a program.</summary>
+    /// <param name="book">The book that it was made from.</param>
+    /// <param name="figures">Its figures.</param>
+    /// <param name="trace">What it read.</param>
+    /// <param name="given">Values laid over the book for this run only.</param>
+    /// <param name="quiet">Whether to say nothing.</param>
+    public void KeepRun(BuildBook book, Func<RunFigures> figures, Trace trace, IReadOnlyDictionary<string, KnownValue> given, bool quiet)
+    {
+        if (Keep is not null)
+        {
+            var hand = Hand.Here(By);
+            var run = KeptRun.Of(figures(), Keep, hand.Who, book, trace, given);
+            BookFile.Open(Books.Find(Path), hand).Keep(run);
+            Out.LineIf(!quiet, $"kept as \"{run.Title}\": {run.Figures.Headline} (gudgeon runs lists what is kept)");
+        }
+    }
 }
 
 /// <summary>What every verb that edits a book takes.</summary>
@@ -85,25 +118,27 @@ internal static class Books
     /// <summary>Opens a book that keeps a journal.</summary>
     /// <exception cref="BadInputException">It is kept as JSON.</exception>
     public static StoredBook Store(string path, string by = "") => BookFile.Open(path, Hand.Here(by)) as StoredBook
-        ?? throw new BadInputException($"the book '{path}' is kept as JSON, without journal, conflicts or attachments; this makes one that has them: gudgeon import {path} {System.IO.Path.ChangeExtension(path, "gudgeon")}");
+        ?? throw new BadInputException($"the book '{path}' is kept as JSON, without journal, conflicts, signatures or attachments; this makes one that has them: gudgeon import {path} {System.IO.Path.ChangeExtension(path, "gudgeon")}");
 
-    /// <summary>A book with values laid over it for one command: "temperature=30 °C".</summary>
+    /// <summary>Values given on the command line, by path: "temperature=30 °C".</summary>
     /// <exception cref="BadInputException">Not name=value, or a value that the field does not take.</exception>
-    public static BuildBook With(BuildBook book, IEnumerable<string> settings, string prefix)
+    public static Dictionary<string, KnownValue> Given(IEnumerable<string> settings, string prefix) => settings
+        .SelectMany(s => s.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        .Select(s => s.Split('=', 2, StringSplitOptions.TrimEntries))
+        .Select(p => p.Length == 2 ? p : throw new BadInputException($"given '{p[0]}', wanted name=value, such as temperature=30°C"))
+        .Select(p => (Address: FieldCatalogue.Address(prefix + p[0]), Text: p[1]))
+        .ToDictionary(p => p.Address.Path, p => KnownValue.Read(p.Address.Field, p.Text), StringComparer.Ordinal);
+
+    /// <summary>A book with values laid over it for one command.</summary>
+    public static BuildBook With(BuildBook book, IReadOnlyDictionary<string, KnownValue> given)
     {
-        var values = settings
-            .SelectMany(s => s.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
-            .Select(s => s.Split('=', 2, StringSplitOptions.TrimEntries))
-            .Select(p => p.Length == 2 ? p : throw new BadInputException($"given '{p[0]}', wanted name=value, such as temperature=30°C"))
-            .Select(p => (Address: FieldCatalogue.Address(prefix + p[0]), Text: p[1]))
-            .ToDictionary(p => p.Address.Path, p => KnownValue.Read(p.Address.Field, p.Text), StringComparer.Ordinal);
-        if (values.Count == 0)
+        if (given.Count == 0)
         {
             return book;
         }
 
-        var asked = new Change("as-asked", "Asked on the command line", "", true, values);
-        var measurements = book.Measurements.Where(m => !m.Address.WithGroups().Any(a => values.ContainsKey(a.Path))).ToList();
+        var asked = new Change("as-asked", "Asked on the command line", "", true, given);
+        var measurements = book.Measurements.Where(m => !m.Address.WithGroups().Any(a => given.ContainsKey(a.Path))).ToList();
         return book with { Changes = [.. book.Changes, asked], Measurements = measurements };
     }
 

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Gudgeon.Book.Build;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
@@ -24,10 +25,15 @@ internal sealed class ExportCommand : Command<ExportCommand.Settings>
             throw new BadInputException($"export writes JSON; for a copy with its journal: gudgeon backup {path} {rest[0]}");
         }
 
-        var copy = BookFile.Open(path).CopyTo(rest[0]).Book;
-        Out.Line($"{copy.Name} is in {rest[0]}: {copy.Baseline.Count} values, {copy.Changes.Count} changes, {copy.Measurements.Count} readings, {copy.Limits.Count} limits; journal and attachments stay behind");
+        var file = BookFile.Open(path);
+        var copy = file.CopyTo(rest[0]).Book;
+        var signatures = file is StoredBook store ? store.Signatures.Count : 0;
+        Out.Line($"{Holds(copy, rest[0])}; journal and attachments stay behind{(signatures > 0 ? $", and with them {signatures} {(signatures == 1 ? "signature, which is" : "signatures, which are")} over the journal" : "")}");
         return 0;
     }
+
+    internal static string Holds(BuildBook copy, string file) =>
+        $"{copy.Name} is in {file}: {copy.Baseline.Count} values, {copy.Changes.Count} changes, {copy.Measurements.Count} readings, {copy.Limits.Count} limits{(copy.Runs.Count > 0 ? $", {copy.Runs.Count} kept runs" : "")}";
 }
 
 /// <summary>gudgeon import: a book with a journal from JSON.</summary>
@@ -52,7 +58,7 @@ internal sealed class ImportCommand : Command<ImportCommand.Settings>
         }
 
         var copy = BookFile.Open(settings.File).CopyTo(settings.Book, Hand.Here(settings.By)).Book;
-        Out.Line($"{copy.Name} is in {settings.Book}: {copy.Baseline.Count} values, {copy.Changes.Count} changes, {copy.Measurements.Count} readings, {copy.Limits.Count} limits; comments stay behind in {settings.File}");
+        Out.Line($"{ExportCommand.Holds(copy, settings.Book)}; comments stay behind in {settings.File}");
         return 0;
     }
 }

@@ -92,7 +92,7 @@ internal sealed class DemoCommand : Command<DemoCommand.Settings>
             _findings = appraiser.Appraise(_now);
             var view = new View(_now, desk);
             _duty = view.Duty() ?? throw new BadInputException($"the engine cannot be run; wanted: {Wanted.Words(view.Trace.Missing)}");
-            _sprint = SprintCommand.Run(_now, desk);
+            _sprint = SprintCommand.Run(new View(_now, desk));
             _ladder = GivesFirst.Climb(_now, desk);
             _need = new NeedSolver(_now, desk).ForPower(_ladder.Target ?? _duty.Power.Value);
             var quick = new Appraiser(new DutyDesk()) { WithUncertainty = false };

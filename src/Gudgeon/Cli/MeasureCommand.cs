@@ -31,6 +31,10 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
         [CommandOption("--note <TEXT>")]
         [Description("Anything else worth knowing.")]
         public string Note { get; init; } = "";
+
+        [CommandOption("--id <GUID>")]
+        [Description("An id made where it was read, so that a reading sent again is not taken again.")]
+        public string Id { get; init; } = "";
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
@@ -42,7 +46,13 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
         }
 
         var on = settings.On.Length > 0 ? settings.On : DateTimeOffset.Now.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
-        var file = BookFile.Open(book, Hand.Here(settings.By)).Measure(rest[0], rest[1], settings.With, settings.By, on, settings.Note);
+        var file = BookFile.Open(book, Hand.Here(settings.By)).Measure(rest[0], rest[1], settings.With, settings.By, on, settings.Note, settings.Id);
+        if (file.Repeated)
+        {
+            Out.Line($"{FieldCatalogue.Address(rest[0]).Path}: this reading was taken before, and is not taken again");
+            return 0;
+        }
+
         SetCommand.Echo(file.Book, FieldCatalogue.Address(rest[0]), file.Book.Measurements[^1].Value, "by this reading");
         return 0;
     }

@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using System.Globalization;
+using Gudgeon.Book.Build;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
@@ -13,7 +14,7 @@ namespace Gudgeon.Cli;
 /// <summary>gudgeon run: the engine at full load over its speeds.</summary>
 internal sealed class RunCommand : Command<RunCommand.Settings>
 {
-    internal sealed class Settings : ReadSettings
+    internal sealed class Settings : KeepSettings
     {
         [CommandOption("--from <SPEED>")]
         [Description("Lowest speed, such as 3000rpm.")]
@@ -38,7 +39,8 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        var view = new View(settings.Open().Book.Now());
+        var book = settings.Open().Book;
+        var view = new View(book.Now());
         var points = Run(view, settings, cancellationToken);
         if (settings.Svg is not null)
         {
@@ -58,7 +60,18 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
             Table(points, settings.Imperial);
         }
 
-        return points.All(p => p.Converged) ? 0 : 3;
+        if (!points.All(p => p.Converged))
+        {
+            if (settings.Keep is not null)
+            {
+                Console.Error.WriteLine("gudgeon: the run is not kept, for it did not settle at every speed");
+            }
+
+            return 3;
+        }
+
+        settings.KeepRun(book, () => RunFigures.Of(points), view.Trace, Books.Given([], ""), settings.Json || settings.Csv);
+        return 0;
     }
 
     private static IReadOnlyList<OperatingPoint> Run(View view, Settings settings, CancellationToken stop)

@@ -16,7 +16,7 @@ internal sealed class SprintCommand : Command<SprintCommand.Settings>
 {
     private const double Mile = 1609.344;
 
-    internal sealed class Settings : ReadSettings
+    internal sealed class Settings : KeepSettings
     {
         [CommandOption("--weather <VALUES>")]
         [Description("The air of the day for this run only: temperature=30°C;pressure=990hPa;humidity=60%;headWind=2m/s.")]
@@ -29,8 +29,10 @@ internal sealed class SprintCommand : Command<SprintCommand.Settings>
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        var book = Books.With(settings.Open().Book, settings.Weather, "weather.");
-        var result = Run(book.Now(), Books.Desk(cancellationToken));
+        var book = settings.Open().Book;
+        var given = Books.Given(settings.Weather, "weather.");
+        var view = new View(Books.With(book, given).Now(), Books.Desk(cancellationToken));
+        var result = Run(view);
         if (settings.Svg is not null)
         {
             Pictures.Sprint(result, settings.Svg, settings.Imperial);
@@ -45,14 +47,14 @@ internal sealed class SprintCommand : Command<SprintCommand.Settings>
             Table(result, settings.Imperial);
         }
 
+        settings.KeepRun(book, () => RunFigures.Of(result), view.Trace, given, settings.Json);
         return 0;
     }
 
     /// <summary>The run over a mile.</summary>
     /// <exception cref="BadInputException">Something is missing or makes no machine.</exception>
-    internal static SprintResult Run(Snapshot snapshot, DutyDesk desk)
+    internal static SprintResult Run(View view)
     {
-        var view = new View(snapshot, desk);
         var spec = SprintAssembly.Build(view, Mile) ?? throw new BadInputException($"the run cannot be computed yet; wanted: {Book.Checks.Wanted.Words(view.Trace.Missing)}");
         try
         {

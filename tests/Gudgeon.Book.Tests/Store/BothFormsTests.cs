@@ -15,7 +15,9 @@ public sealed class BothFormsTests : IDisposable
         Gen.Select(Gen.OneOf(Paths), Gen.Int[1, 9999], Gen.Bool, Gen.OneOf("", "bored", "shims"), Setting),
         Gen.Select(Gen.OneOf(Paths), Gen.Int[1, 9999], Gen.Bool, Reading),
         Gen.OneOf(Changes).Select(Changing),
-        Gen.Int[1, 99].Select(Limiting));
+        Gen.Int[1, 99].Select(Limiting),
+        Gen.Int[1, 3].Select(Resending),
+        Gen.Int[1, 9999].Select(Keeping));
 
     private readonly TemporaryFolder _folder = new();
     private int _count;
@@ -41,9 +43,9 @@ public sealed class BothFormsTests : IDisposable
         threads: 1);
 
     [Fact]
-    public void Replay_equals_the_tables_with_undoings_conflicts_and_settlings()
+    public void Replay_equals_the_tables_with_undoings_conflicts_settlings_and_signatures()
     {
-        var step = Gen.OneOf(Edit.Select(e => (Edit: (Func<BookFile, BookFile>?)e, What: 0)), Gen.Int[1, 3].Select(w => ((Func<BookFile, BookFile>?)null, w)));
+        var step = Gen.OneOf(Edit.Select(e => (Edit: (Func<BookFile, BookFile>?)e, What: 0)), Gen.Int[1, 4].Select(w => ((Func<BookFile, BookFile>?)null, w)));
         step.Array[1, 15].Sample(
             steps =>
             {
@@ -58,8 +60,10 @@ public sealed class BothFormsTests : IDisposable
                         (_, 1) when book.Revision > 1 && book.History.Count(h => h.Stands) > 1 => book.Undo().Book,
                         (_, 2) => book.Set(Paths[0], Millimetres(book.Revision, false), Stores.NoStory, basedOn: 1),
                         (_, 3) when book.Conflicts is [var first, ..] => book.Settle(first.Path, book.Revision % 2 == 0, first.Change),
+                        (_, 4) => book.Sign("measured"),
                         _ => book,
                     };
+                    Revisions(path);
                 }
 
                 Stores.VerifiesWell(path);
@@ -67,6 +71,23 @@ public sealed class BothFormsTests : IDisposable
             iter: 25,
             threads: 1);
     }
+
+    [Fact]
+    public void Any_book_goes_from_json_to_store_to_json_and_stays_as_it_is() => Edit.Array[1, 12].Sample(
+        edits =>
+        {
+            var name = $"t{Interlocked.Increment(ref _count)}";
+            string At(string form) => _folder.PathOf($"{name}{form}");
+            var json = edits.Aggregate(BookFile.Create(At("a.json"), "Wren"), (book, edit) => edit(book));
+            var back = json.CopyTo(At("b.gudgeon")).CopyTo(At("c.json"));
+            Stores.Same(json.Book, back.Book);
+            back.CopyTo(At("d.gudgeon")).CopyTo(At("e.json"));
+            Assert.Equal(File.ReadAllText(At("c.json")), File.ReadAllText(At("e.json")));
+            Assert.Equal(json.Book.Runs.Select(r => r.HoldsIn(json.Book.Now())), back.Book.Runs.Select(r => r.HoldsIn(back.Book.Now())));
+            Stores.VerifiesWell(At("b.gudgeon"));
+        },
+        iter: 20,
+        threads: 1);
 
     [Theory]
     [InlineData("heron")]
@@ -108,6 +129,20 @@ public sealed class BothFormsTests : IDisposable
         b => b.Book.Changes.Any(c => c.Id == id) ? b.Switch(id, !b.Book.On.Contains(id)) : b.AddChange(id, id + " \"here\"", "to see ±");
 
     private static Func<BookFile, BookFile> Limiting(int hundredths) => b => b.Limit("squish.min", Millimetres(hundredths, false), "rod");
+
+    private static Func<BookFile, BookFile> Resending(int n) =>
+        b => b.Measure("crank.mass", $"{n} kg", "scale", "Ada", "2026-10-02", "", $"00000000-0000-4000-8000-00000000000{n}");
+
+    private static Func<BookFile, BookFile> Keeping(int n) => b => b.Keep(Runs.Of(b.Book, $"run \"{n}\" ±", Runs.Figures(n / 7.0)));
+
+    /// <summary>Each reading and each run is told by the entry that it names.</summary>
+    private static void Revisions(string path)
+    {
+        var book = Stores.Open(path);
+        var history = book.History.ToDictionary(h => h.Entry.Revision);
+        Assert.All(book.Book.Measurements, m => Assert.True(history[m.Revision] is { Stands: true, Entry.Edit: AddReading reading } && reading.Reading["field"]!.Text == m.Address.Path));
+        Assert.All(book.Book.Runs, r => Assert.True(history[r.Revision] is { Stands: true, Entry.Edit: KeepRun kept } && kept.Run["title"]!.Text == r.Title));
+    }
 
     private static string Millimetres(int hundredths, bool sure) => FormattableString.Invariant($"{hundredths / 100.0:F2} mm{(sure ? " ± 0.010 mm" : "")}");
 

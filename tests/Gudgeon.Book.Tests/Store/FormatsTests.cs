@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using Dapper;
 using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
@@ -66,5 +67,44 @@ public sealed class FormatsTests : IDisposable
         var book = Stores.Begin(path);
         Stores.Sql(path, "PRAGMA user_version = 99");
         Assert.All<Action>([() => Stores.Open(path), () => book.Switch("bored", true), () => StoredBook.Verify(path)], a => Assert.Contains("newer Gudgeon (format 99; this one knows ", Assert.Throws<BadInputException>(a).Message, StringComparison.Ordinal));
+    }
+
+    // Made by the program of format 1: a reading imported, one taken back, two later, a conflict, a change, a limit, a file.
+    [Fact]
+    public void A_book_of_format_1_is_brought_forward_with_all_that_it_holds()
+    {
+        using var folder = new TemporaryFolder();
+        var path = folder.PathOf("tern.gudgeon");
+        Unpack("format-1.gudgeon.gz", path);
+        Assert.Equal(1, Stores.Ask<int>(path, "PRAGMA user_version"));
+        var seals = Stores.Ask<string>(path, "SELECT group_concat(hex(seal)) FROM (SELECT seal FROM journal ORDER BY revision)");
+        var book = Stores.Open(path);
+        Assert.Equal((Formats.Steps.Count, 11), (Stores.Ask<int>(path, "PRAGMA user_version"), book.Revision));
+        Assert.Equal(
+            [(1L, "cylinder[1].bore", "81.010 mm"), (6L, "cylinder[2].bore", "81.012 mm ± 0.006 mm"), (9L, "cylinder[1].bore", "82.004 mm")],
+            book.Book.Measurements.Select(m => (m.Revision, m.Address.Path, m.Value.Content.ToString()!)));
+        Assert.Equal(("Tern", "Kept by an early program", "82.000 mm", "0.9 mm"), (book.Book.Name, book.Book.Notes, book.Book.Find("bored").Values["cylinder.bore"].Content.ToString(), book.Book.Limits["squish.min"].Text));
+        Assert.Equal(("81.10 mm", "81.20 mm"), Assert.Single(book.Conflicts) is var conflict ? (conflict.First, conflict.Second) : default);
+        Assert.Equal("read cold\n"u8.ToArray(), book.Content(Assert.Single(book.Attachments)));
+        Assert.Equal(seals, Stores.Ask<string>(path, "SELECT group_concat(hex(seal)) FROM (SELECT seal FROM journal ORDER BY revision)"));
+        Stores.VerifiesWell(path);
+        book.Sign("as it was");
+        book.Measure("cylinder[1].bore", "82.005 mm", "bore gauge", "Ada", "2026-03-04", "", Guid.NewGuid().ToString()).Keep(Runs.Of(book.Book));
+        Stores.VerifiesWell(path);
+    }
+
+    [Fact]
+    public void A_store_made_new_and_one_brought_forward_have_the_same_shape()
+    {
+        Formats.BringForward(_connection, "x", [.. Formats.Steps.Take(1)]);
+        Formats.BringForward(_connection, "x", Formats.Steps);
+        Assert.Equal(Formats.Shape(), Formats.Shape(_connection));
+    }
+
+    private static void Unpack(string asset, string path)
+    {
+        using var packed = new GZipStream(typeof(FormatsTests).Assembly.GetManifestResourceStream(asset)!, CompressionMode.Decompress);
+        using var file = File.Create(path);
+        packed.CopyTo(file);
     }
 }

@@ -46,16 +46,17 @@ internal static class Stores
     /// <summary>The sentences of what is not as it must be.</summary>
     public static IEnumerable<string> Bad(string path) => StoredBook.Verify(path).Where(a => !a.Good).Select(a => a.Sentence);
 
-    /// <summary>Two builds are the same: every value, story, change, reading and limit.</summary>
+    /// <summary>Two builds are the same: every value, story, change, reading, limit and kept run.</summary>
     public static void Same(BuildBook a, BuildBook b)
     {
         Assert.Equal((a.Name, a.Notes), (b.Name, b.Notes));
         Equal(a.Baseline, b.Baseline);
         Assert.Equal(a.Changes.Select(c => (c.Id, c.Title, c.Reason, c.On)), b.Changes.Select(c => (c.Id, c.Title, c.Reason, c.On)));
         Assert.All(a.Changes.Zip(b.Changes), p => Equal(p.First.Values, p.Second.Values));
-        Assert.Equal(a.Measurements.Select(m => (m.Address, m.Value, m.Value.Content.ToString())), b.Measurements.Select(m => (m.Address, m.Value, m.Value.Content.ToString())));
+        Assert.Equal(a.Measurements.Select(m => (m.Address, m.Value, m.Value.Content.ToString(), m.Id)), b.Measurements.Select(m => (m.Address, m.Value, m.Value.Content.ToString(), m.Id)));
         Assert.All(a.Measurements.Zip(b.Measurements), p => Assert.Equal(p.First.Under?.Order(StringComparer.Ordinal), p.Second.Under?.Order(StringComparer.Ordinal)));
         Assert.Equal(a.Limits.Select(l => (l.Key, l.Value)), b.Limits.Select(l => (l.Key, l.Value)));
+        Assert.Equal(a.Runs.Select(Runs.Text), b.Runs.Select(Runs.Text));
     }
 
     private static void Equal(IReadOnlyDictionary<string, Gudgeon.Book.Values.KnownValue> a, IReadOnlyDictionary<string, Gudgeon.Book.Values.KnownValue> b)
