@@ -100,13 +100,13 @@ function drawPlaces() {
     const parts = new Set(fits.map(p => p.part));
     const wanted = fits.filter(p => p.wanted);
     find('places').replaceChildren(
-        ...(wanted.length ? [group('Wanted by a change', wanted, p => nameOf(p))] : []),
-        ...[...parts].map(part => group(part, fits.filter(p => p.part === part), p => fieldOf(p).label)));
+        ...(wanted.length ? [group('Wanted by a change', wanted, p => nameOf(p), true)] : []),
+        ...[...parts].map(part => group(part, fits.filter(p => p.part === part), p => fieldOf(p).label, words.length > 0)));
     find('none').textContent = fits.length ? '' : 'No part that can be measured is called so.';
 }
 
-function group(title, list, label) {
-    return made('div', {}, made('h3', {}, title), made('ul', {}, ...list.map(p => made('li', {}, made('button', { type: 'button', click: () => choose(p, true) },
+function group(title, list, label, open) {
+    return made('details', open ? { open: '' } : {}, made('summary', {}, title), made('ul', {}, ...list.map(p => made('li', {}, made('button', { type: 'button', click: () => choose(p, true) },
         made('span', {}, label(p)), made('span', { class: 'quiet' }, p.holds?.text ?? 'not known yet'))))));
 }
 
@@ -249,6 +249,7 @@ async function take() {
     }
     typed = '';
     find('note').value = '';
+    find('bench-with').open = false;
     find('display').focus({ preventScroll: true });
     draw();
     kept.send();

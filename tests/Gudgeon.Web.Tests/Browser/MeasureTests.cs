@@ -10,6 +10,8 @@ namespace Gudgeon.Web.Tests.Browser;
 /// <summary>Readings taken at the bench, by thumb and by keyboard, with the program there and away.</summary>
 public partial class MeasureTests(Browsing browsing) : IClassFixture<Browsing>
 {
+    private static readonly string[] Known = ["holds", "falls short", "too close to tell"];
+
     static MeasureTests() => SetDefaultExpectTimeout(30000);
 
     [Fact]
@@ -40,7 +42,7 @@ public partial class MeasureTests(Browsing browsing) : IClassFixture<Browsing>
         await Expect(clearance).ToContainTextAsync("wanted 0.");
         await Expect(clearance).ToContainTextAsync("reserve");
         await Expect(clearance.Locator(".verdict svg")).ToHaveCountAsync(1);
-        await Expect(clearance.Locator(".verdict")).ToHaveTextAsync(AnyVerdict());
+        Assert.Contains((await clearance.Locator(".verdict").InnerTextAsync()).Trim(), Known);
         await Browsing.Shot(page, "measure-phone");
 
         Assert.Contains("mean of 3 readings, measured with bore gauge by Ada", await Served.Command("show", browsing.Served.PathOf("heron"), "cylinder[1].bore"), StringComparison.Ordinal);
@@ -65,10 +67,9 @@ public partial class MeasureTests(Browsing browsing) : IClassFixture<Browsing>
         await Expect(page.GetByLabel("Reading", new() { Exact = true })).ToHaveTextAsync("94 in");
 
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign" }).ClickAsync();
-        await page.Keyboard.PressAsync("Control+A");
         await page.GetByRole(AriaRole.Button, new() { Name = "Take the reading" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Take it all the same" }).ClickAsync();
-        await Expect(page.GetByText("Gasket bore: given '-94 in', which cannot be; wanted more than zero")).ToBeVisibleAsync();
+        await Expect(page.Locator("#readings li[data-state=refused]")).ToContainTextAsync("which cannot be; wanted more than zero");
 
         // The refused reading outlasts the page, until somebody corrects it.
         await Browsing.Go(page, Field("cylinder[1].gasketBore"));
@@ -166,7 +167,7 @@ public partial class MeasureTests(Browsing browsing) : IClassFixture<Browsing>
         var page = await browsing.Open(browsing.Served.Page("measure"));
         await TabTo(page, "document.activeElement.id === 'search'");
         await page.Keyboard.TypeAsync("stroke");
-        await TabTo(page, "document.activeElement.textContent.startsWith('Stroke')");
+        await TabTo(page, "document.activeElement.tagName === 'BUTTON' && document.activeElement.textContent.startsWith('Stroke')");
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Crankshaft: Stroke" })).ToBeVisibleAsync();
         await page.Keyboard.TypeAsync("71,493");
@@ -278,12 +279,9 @@ public partial class MeasureTests(Browsing browsing) : IClassFixture<Browsing>
         return journal.RootElement.EnumerateArray().Count(e => e.GetProperty("what").GetString()!.Contains(words, StringComparison.Ordinal));
     }
 
-    [GeneratedRegex("^Bore ?89", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("^Bore ?89", RegexOptions.None, 1000)]
     private static partial Regex BoreOfTheFirst();
 
-    [GeneratedRegex("^\\s*(holds|falls short|too close to tell)\\s*$", RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex AnyVerdict();
-
-    [GeneratedRegex("^gudgeon measure 'heron.gudgeon' 'piston\\[2\\].mass' '391.7 g ± 0.2 g' --with 'bench scale' --by 'Tom' --on '.*' --id [0-9a-f-]{36}\ngudgeon measure .*391.8", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("^gudgeon measure 'heron.gudgeon' 'piston\\[2\\].mass' '391.7 g ± 0.2 g' --with 'bench scale' --by 'Tom' --on '.*' --id [0-9a-f-]{36}\ngudgeon measure .*391.8", RegexOptions.None, 1000)]
     private static partial Regex TwoCommands();
 }
