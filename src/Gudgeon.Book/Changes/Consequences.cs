@@ -91,7 +91,10 @@ public sealed record Consequences(Change Change, IReadOnlyList<Move> Moves, IRea
         .DistinctBy(w => w.Path);
 
     /// <summary>Measurable values that the change brings and nobody has read on the new part, as a group or on any instance.</summary>
-    private static IEnumerable<ToMeasure> Brought(Change change, Snapshot with, BuildBook book) => change.Values
+    /// <param name="change">The change.</param>
+    /// <param name="with">The values that hold with it.</param>
+    /// <param name="book">The build.</param>
+    public static IEnumerable<ToMeasure> Brought(Change change, Snapshot with, BuildBook book) => change.Values
         .Where(v => v.Value.Field.Measured.Length > 0 && v.Value.How != Values.How.Measured)
         .Select(v => (Address: FieldCatalogue.Address(v.Key), v.Value))
         .Where(v => with.Find(v.Address)?.Reading is null && !book.Measurements.Any(m => m.Address.WithGroups().Contains(v.Address) && m.Under?.Contains(change.Id) == true))

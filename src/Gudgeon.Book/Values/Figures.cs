@@ -48,6 +48,9 @@ public static class Figures
         return decimals == 0 ? text : text.TrimEnd('0').TrimEnd('.');
     }
 
+    /// <summary>The inch counterpart of a metric display unit; the unit itself when there is none.</summary>
+    public static string Counterpart(string unit) => Imperial.GetValueOrDefault(unit, unit);
+
     /// <summary>An SI value in its display unit: "27.07 N/mm".</summary>
     /// <param name="si">Value, SI.</param>
     /// <param name="dimension">What it measures.</param>
@@ -56,7 +59,7 @@ public static class Figures
     /// <param name="imperial">Whether to print the imperial counterpart of the unit.</param>
     public static string Print(double si, Dimension dimension, string unit, int digits = 5, bool imperial = false)
     {
-        var shown = Units.Declared(dimension, imperial ? Imperial.GetValueOrDefault(unit, unit) : unit);
+        var shown = Units.Declared(dimension, imperial ? Counterpart(unit) : unit);
         var number = Number(shown.FromSi(si), digits);
         return shown.Symbol.Length == 0 ? number : $"{number} {shown.Symbol}";
     }

@@ -5,6 +5,7 @@ using System.Threading.RateLimiting;
 using Gudgeon.Book.Values;
 using Gudgeon.Web.Doors;
 using Gudgeon.Web.Host;
+using Gudgeon.Web.Readings;
 using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.RateLimiting;
@@ -80,6 +81,7 @@ internal static class Server
         services.AddRateLimiter(limiter =>
         {
             limiter.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
+            ReadingsEndpoint.AddLimit(limiter);
             limiter.AddPolicy(Guessing, context => RateLimitPartition.GetFixedWindowLimiter(
                 HttpMethods.IsPost(context.Request.Method) ? context.Connection.RemoteIpAddress?.ToString() ?? "" : "look",
                 from => new FixedWindowRateLimiterOptions { PermitLimit = from == "look" ? 600 : TriesPerMinute, Window = TimeSpan.FromMinutes(1) }));
@@ -109,6 +111,7 @@ internal static class Server
         app.UseRateLimiter();
         app.UseAntiforgery();
         app.MapStaticAssets();
+        ReadingsEndpoint.Map(app);
         // The policy on frames is set with all others.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
     }

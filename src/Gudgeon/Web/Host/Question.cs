@@ -69,7 +69,7 @@ public static class Questions
     });
 
     /// <summary>The standing start over a mile.</summary>
-    public static readonly Question<SprintResult> Sprint = new("the standing start", a => SprintCommand.Run(a.Now, a.Desk));
+    public static readonly Question<SprintResult> Sprint = new("the standing start", a => SprintCommand.Run(new View(a.Now, a.Desk)));
 
     /// <summary>What a change does to every other part.</summary>
     /// <param name="change">Id of the change.</param>
