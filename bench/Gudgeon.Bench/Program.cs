@@ -3,6 +3,8 @@ using Gudgeon.Bench;
 Console.WriteLine(FormattableString.Invariant($"{Environment.ProcessorCount} processors, .NET {Environment.Version}; median and best of 9 rounds, the ways in turn"));
 BookBench.Sweep();
 BookBench.Recheck();
+WhatIfBench.Sliders();
+WhatIfBench.TwentyMoves();
 EngineBench.Sweep();
 EngineBench.Points();
 EngineBench.Cycles();

@@ -97,14 +97,7 @@ internal static class Books
             .Select(p => p.Length == 2 ? p : throw new BadInputException($"given '{p[0]}', wanted name=value, such as temperature=30°C"))
             .Select(p => (Address: FieldCatalogue.Address(prefix + p[0]), Text: p[1]))
             .ToDictionary(p => p.Address.Path, p => KnownValue.Read(p.Address.Field, p.Text), StringComparer.Ordinal);
-        if (values.Count == 0)
-        {
-            return book;
-        }
-
-        var asked = new Change("as-asked", "Asked on the command line", "", true, values);
-        var measurements = book.Measurements.Where(m => !m.Address.WithGroups().Any(a => values.ContainsKey(a.Path))).ToList();
-        return book with { Changes = [.. book.Changes, asked], Measurements = measurements };
+        return book.Supposing(values);
     }
 
     internal static bool IsBook(string path)
