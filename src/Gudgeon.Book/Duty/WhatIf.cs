@@ -175,7 +175,7 @@ public sealed class WhatIf
             last = (ratio, given);
         }
 
-        throw new BadInputException($"a boost of {Blower.ReliefPressure.Print(boost)} is not reached: at a drive ratio of {Figures.Number(last.Ratio, 4)} the blower gives {Blower.ReliefPressure.Print(Math.Round(given, -1))}");
+        throw new BadInputException($"a boost of {Blower.ReliefPressure.Print(boost)} is not reached: at a drive ratio of {Figures.Number(last.Ratio, 4)} the blower gives {Blower.ReliefPressure.Print(Math.Round(given / 100) * 100)}");
     }
 
     private EngineSpec Assembled(IReadOnlyDictionary<string, string> values)
