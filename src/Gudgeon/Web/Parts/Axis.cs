@@ -1,4 +1,5 @@
 using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
 
 namespace Gudgeon.Web.Parts;
 
