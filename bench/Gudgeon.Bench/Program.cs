@@ -1,8 +1,17 @@
 using Gudgeon.Bench;
 
 Console.WriteLine(FormattableString.Invariant($"{Environment.ProcessorCount} processors, .NET {Environment.Version}; median and best of 9 rounds, the ways in turn"));
+if (args is ["what-if"])
+{
+    WhatIfBench.Sliders();
+    WhatIfBench.TwentyMoves();
+    return;
+}
+
 BookBench.Sweep();
 BookBench.Recheck();
+WhatIfBench.Sliders();
+WhatIfBench.TwentyMoves();
 EngineBench.Sweep();
 EngineBench.Points();
 EngineBench.Cycles();

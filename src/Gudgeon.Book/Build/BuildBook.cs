@@ -33,6 +33,14 @@ public sealed record BuildBook
     /// <summary>The values that hold with the changes as they are switched.</summary>
     public Snapshot Now() => new(this, On);
 
+    /// <summary>The build with values laid over all that it holds, readings included: to see what they would do, not to be kept.</summary>
+    /// <param name="values">The values, by path.</param>
+    public BuildBook Supposing(IReadOnlyDictionary<string, KnownValue> values) => values.Count == 0 ? this : this with
+    {
+        Changes = [.. Changes, new Change("as-asked", "Asked for once", "", true, values)],
+        Measurements = [.. Measurements.Where(m => !m.Address.WithGroups().Any(a => values.ContainsKey(a.Path)))],
+    };
+
     /// <summary>The change with this id.</summary>
     /// <exception cref="BadInputException">There is none.</exception>
     public Change Find(string id) => Changes.FirstOrDefault(c => c.Id == id)

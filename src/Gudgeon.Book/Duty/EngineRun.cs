@@ -11,9 +11,12 @@ public static class EngineRun
     /// <param name="near">A run of nearly the same engine to start from; null to start cold.</param>
     /// <param name="progress">Told the share of points done, 0 to 1.</param>
     /// <param name="cancellation">Stops the run between cycles.</param>
-    public static IReadOnlyList<OperatingPoint> Run(EngineSpec spec, IReadOnlyList<double> speeds, EngineDuty? near = null, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    public static IReadOnlyList<OperatingPoint> Run(EngineSpec spec, IReadOnlyList<double> speeds, EngineDuty? near = null, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
+        Run(new EngineModel(spec), speeds, near, progress, cancellation);
+
+    /// <inheritdoc cref="Run(EngineSpec, IReadOnlyList{double}, EngineDuty?, IProgress{double}?, CancellationToken)"/>
+    public static IReadOnlyList<OperatingPoint> Run(EngineModel model, IReadOnlyList<double> speeds, EngineDuty? near = null, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
-        var model = new EngineModel(spec);
         var options = new RunOptions { Speeds = speeds, Cancellation = cancellation, Progress = progress };
         if (near is null)
         {
@@ -29,5 +32,16 @@ public static class EngineRun
             progress?.Report((double)Interlocked.Increment(ref done) / points.Length);
         });
         return points;
+    }
+
+    /// <summary>One speed of a run once more, with its traces over the crank angle.</summary>
+    /// <param name="duty">The run.</param>
+    /// <param name="speed">Crank speed, rad/s.</param>
+    /// <param name="cancellation">Stops it between cycles.</param>
+    /// <returns>The traces; null when the point did not settle.</returns>
+    public static CycleTrace? Traced(EngineDuty duty, double speed, CancellationToken cancellation = default)
+    {
+        var near = duty.Points.MinBy(p => Math.Abs(p.Speed - speed))?.State;
+        return new EngineModel(duty.Spec).RunPoint(speed, new RunOptions { Speeds = [speed], WithTraces = true, Cancellation = cancellation }, near).Trace;
     }
 }

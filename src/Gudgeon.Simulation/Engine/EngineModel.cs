@@ -9,11 +9,13 @@ public sealed class EngineModel
     private readonly MarchSetup _setup;
 
     /// <summary>Checks the specification and tabulates the gases.</summary>
+    /// <param name="spec">The engine.</param>
+    /// <param name="like">A model whose gas tables serve again when fuel, mixture and air are the same; null for none.</param>
     /// <exception cref="EngineSpecException">The engine cannot be simulated as described.</exception>
-    public EngineModel(EngineSpec spec)
+    public EngineModel(EngineSpec spec, EngineModel? like = null)
     {
         SpecCheck.Check(spec);
-        _setup = new MarchSetup(spec);
+        _setup = new MarchSetup(spec, like?._setup);
     }
 
     /// <summary>The engine.</summary>

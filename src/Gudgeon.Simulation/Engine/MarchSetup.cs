@@ -9,7 +9,7 @@ internal sealed class MarchSetup
     private readonly Dictionary<int, CylinderTable[]> _tables = [];
     private readonly Lock _gate = new();
 
-    public MarchSetup(EngineSpec spec)
+    public MarchSetup(EngineSpec spec, MarchSetup? like = null)
     {
         Spec = spec;
         var ambient = spec.Ambient;
@@ -17,7 +17,7 @@ internal sealed class MarchSetup
         var humidity = MoistAir.HumidityRatio(ambient.Pressure, vapour);
         var fuel = spec.Combustion is null ? null : spec.Fuel;
         FuelPerAir = fuel is null ? 0 : 1 / (spec.Lambda * fuel.StoichiometricAirFuelRatio() * (1 + humidity));
-        Gas = new GasTable(Air.Of(AirModel.StandardDry, humidity), fuel, FuelPerAir);
+        Gas = like is not null && HaveSameGases(like.Spec, spec) ? like.Gas : new GasTable(Air.Of(AirModel.StandardDry, humidity), fuel, FuelPerAir);
         Network = new Network(spec);
     }
 
@@ -58,6 +58,9 @@ internal sealed class MarchSetup
         var stepTime = 4 * Math.PI / speed / wanted;
         return wanted * Math.Clamp((int)Math.Ceiling(stepTime * QuickestRate(Tables(720)) / Stable), 1, 4000);
     }
+
+    private static bool HaveSameGases(EngineSpec a, EngineSpec b) =>
+        a.Fuel == b.Fuel && a.Lambda == b.Lambda && a.Ambient == b.Ambient && a.Combustion is null == b.Combustion is null;
 
     /// <summary>Largest rate of pressure equalisation of any node, 1/s.</summary>
     private double QuickestRate(CylinderTable[] tables)

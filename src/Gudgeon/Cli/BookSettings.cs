@@ -129,19 +129,6 @@ internal static class Books
         .Select(p => (Address: FieldCatalogue.Address(prefix + p[0]), Text: p[1]))
         .ToDictionary(p => p.Address.Path, p => KnownValue.Read(p.Address.Field, p.Text), StringComparer.Ordinal);
 
-    /// <summary>A book with values laid over it for one command.</summary>
-    public static BuildBook With(BuildBook book, IReadOnlyDictionary<string, KnownValue> given)
-    {
-        if (given.Count == 0)
-        {
-            return book;
-        }
-
-        var asked = new Change("as-asked", "Asked on the command line", "", true, given);
-        var measurements = book.Measurements.Where(m => !m.Address.WithGroups().Any(a => given.ContainsKey(a.Path))).ToList();
-        return book with { Changes = [.. book.Changes, asked], Measurements = measurements };
-    }
-
     internal static bool IsBook(string path)
     {
         if (!path.EndsWith(".json", StringComparison.OrdinalIgnoreCase))

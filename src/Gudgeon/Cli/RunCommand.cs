@@ -118,51 +118,21 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
 
     internal static void Table(IReadOnlyList<OperatingPoint> points, bool imperial)
     {
-        string[] heads = imperial
-            ? ["rpm", "lbf·ft", "hp", "boost psi", "air lb/min", "fuel lb/min", "VE %", "IMEP psi", "FMEP psi", "g/kWh", "peak psi", "at °", "charge °F", "exhaust °F", "knock", "cycles"]
-            : ["rpm", "N·m", "kW", "boost bar", "air g/s", "fuel g/s", "VE %", "IMEP bar", "FMEP bar", "g/kWh", "peak bar", "at °", "charge °C", "exhaust °C", "knock", "cycles"];
+        var heads = RunSheet.Heads(imperial);
         Out.Line(string.Join(' ', heads.Select(h => h.PadLeft(Width(h)))));
         foreach (var p in points)
         {
-            var cells = p.Figures is { } f ? Cells(p, f, imperial) : [Rpm(p), "did not settle:", Figures.Number(p.Residual, 2), "still moving after", p.CyclesUsed.ToString(CultureInfo.InvariantCulture), "cycles"];
-            Out.Line(string.Join(' ', cells.Select((c, i) => p.Converged ? c.PadLeft(Width(heads[i])) : c)));
+            Out.Line(p.Figures is { } f
+                ? string.Join(' ', RunSheet.Cells(p, f, imperial).Select((c, i) => c.PadLeft(Width(heads[i]))))
+                : RunSheet.Unsettled(p));
         }
 
         var settled = points.Count(p => p.Converged);
         Out.Line($"{settled} of {points.Count} points settled{(settled > 0 ? $": the cycles repeat within {Figures.Number(points.Where(p => p.Converged).Max(p => p.Residual), 2)}" : "")}");
-        Out.LineIf(points.Any(p => p.Figures?.KnockValid == false), "the end gas passed 1050 K somewhere: the knock figure does not hold there");
-        Out.LineIf(points.Any(p => p.Figures?.Blower?.Surge == true), "the compressor surges at: " + Where(points, b => b.Surge));
-        Out.LineIf(points.Any(p => p.Figures?.Blower?.Choke == true), "the compressor chokes at: " + Where(points, b => b.Choke));
-        Out.LineIf(points.Any(p => p.Figures?.Blower?.Extrapolated == true), "the compressor runs outside its map at: " + Where(points, b => b.Extrapolated));
-    }
-
-    private static string Where(IReadOnlyList<OperatingPoint> points, Func<BlowerFigures, bool> what) =>
-        string.Join(", ", points.Where(p => p.Figures?.Blower is { } b && what(b)).Select(p => Rpm(p) + " rpm"));
-
-    private static string[] Cells(OperatingPoint p, PointFigures f, bool imperial)
-    {
-        string Shown(double si, Dimension d, string metric, string inch, int decimals) =>
-            Units.Declared(d, imperial ? inch : metric).FromSi(si).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-        var worst = f.Cylinders.MaxBy(c => c.PeakPressure)!;
-        return
-        [
-            Rpm(p),
-            Shown(f.Torque, Dimension.Torque, "N·m", "lbf·ft", 1),
-            Shown(f.Power, Dimension.Power, "kW", "hp", 1),
-            Shown(f.Boost, Dimension.Pressure, "bar", "psi", imperial ? 1 : 2),
-            Shown(f.AirFlow, Dimension.MassFlow, "g/s", "lb/min", 1),
-            Shown(f.FuelFlow, Dimension.MassFlow, "g/s", "lb/min", 2),
-            (f.VolumetricEfficiency * 100).ToString("F1", CultureInfo.InvariantCulture),
-            Shown(f.NetImep, Dimension.Pressure, "bar", "psi", imperial ? 0 : 2),
-            Shown(f.FrictionMep, Dimension.Pressure, "bar", "psi", imperial ? 0 : 2),
-            f.Bsfc is { } b ? (b * 3.6e9).ToString("F0", CultureInfo.InvariantCulture) : "-",
-            Shown(worst.PeakPressure, Dimension.Pressure, "bar", "psi", imperial ? 0 : 1),
-            worst.PeakPressureAngle.ToString("F1", CultureInfo.InvariantCulture),
-            Shown(f.ChargeTemperature, Dimension.Temperature, "°C", "°F", 0),
-            Shown(f.ExhaustTemperature, Dimension.Temperature, "°C", "°F", 0),
-            f.KnockIntegral.ToString("F2", CultureInfo.InvariantCulture),
-            p.CyclesUsed.ToString(CultureInfo.InvariantCulture),
-        ];
+        foreach (var remark in RunSheet.Remarks(points))
+        {
+            Out.Line(remark);
+        }
     }
 
     internal static void Csv(IReadOnlyList<OperatingPoint> points)
@@ -178,8 +148,6 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
     }
 
     private static object Json(OperatingPoint p) => new { rpm = p.Speed * 30 / Math.PI, converged = p.Converged, cycles = p.CyclesUsed, residual = p.Residual, figures = p.Figures };
-
-    private static string Rpm(OperatingPoint p) => (p.Speed * 30 / Math.PI).ToString("F0", CultureInfo.InvariantCulture);
 
     private static int Width(string head) => Math.Max(head.Length, 6);
 }

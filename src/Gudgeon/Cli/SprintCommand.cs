@@ -14,6 +14,9 @@ namespace Gudgeon.Cli;
 /// <summary>gudgeon sprint: the standing-start run.</summary>
 internal sealed class SprintCommand : Command<SprintCommand.Settings>
 {
+    /// <summary>What stands under every run.</summary>
+    internal const string Advice = "The clock starts one foot after the stage. Advice to a competent rider: the strip's marshals and scrutineers have the last word.";
+
     private const double Mile = 1609.344;
 
     internal sealed class Settings : KeepSettings
@@ -31,7 +34,7 @@ internal sealed class SprintCommand : Command<SprintCommand.Settings>
     {
         var book = settings.Open().Book;
         var given = Books.Given(settings.Weather, "weather.");
-        var view = new View(Books.With(book, given).Now(), Books.Desk(cancellationToken));
+        var view = new View(book.Supposing(given).Now(), Books.Desk(cancellationToken));
         var result = Run(view);
         if (settings.Svg is not null)
         {
@@ -86,12 +89,13 @@ internal sealed class SprintCommand : Command<SprintCommand.Settings>
             Out.Line(string.Create(CultureInfo.InvariantCulture, $"held back by {EnumWords.Of(limit.ToString())} for {seconds:F2} s of the quarter mile"));
         }
 
-        Out.Line("The clock starts one foot after the stage. Advice to a competent rider: the strip's marshals and scrutineers have the last word.");
+        Out.Line(Advice);
     }
 
-    private static IEnumerable<(SprintLimit Limit, double Seconds)> TimeUnder(SprintResult result)
+    /// <summary>Seconds under each limit from the first movement to a distance, m; the quarter mile when left out.</summary>
+    internal static IEnumerable<(SprintLimit Limit, double Seconds)> TimeUnder(SprintResult result, double distance = 402.336)
     {
-        var quarter = result.Trace.TakeWhile(p => p.Distance <= 402.336).ToList();
+        var quarter = result.Trace.TakeWhile(p => p.Distance <= distance).ToList();
         return quarter.Zip(quarter.Skip(1)).GroupBy(p => p.First.Limit).Select(g => (g.Key, g.Sum(p => p.Second.Time - p.First.Time)));
     }
 }

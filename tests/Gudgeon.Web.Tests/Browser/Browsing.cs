@@ -23,6 +23,7 @@ public class Browsing : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        Assertions.SetDefaultExpectTimeout(20000);
         Served = await Served.Start(Share, "heron", "wren");
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = Flags });

@@ -6,6 +6,7 @@ using Gudgeon.Book.Limits;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
 using Gudgeon.Cli;
+using Gudgeon.Simulation.Engine;
 using Gudgeon.Simulation.Sprint;
 
 namespace Gudgeon.Web.Host;
@@ -70,6 +71,17 @@ public static class Questions
 
     /// <summary>The standing start over a mile.</summary>
     public static readonly Question<SprintResult> Sprint = new("the standing start", a => SprintCommand.Run(new View(a.Now, a.Desk)));
+
+    /// <summary>The standing start in other air than the book's.</summary>
+    /// <param name="air">Values of the weather, by path; the book's where there is none.</param>
+    public static Question<SprintResult> SprintIn(IReadOnlyDictionary<string, KnownValue> air) => air.Count == 0
+        ? Sprint
+        : new($"the standing start with {string.Join(", ", air.Values.Select(v => $"{v.Field.Label} {v.Content}"))}", a => SprintCommand.Run(a.Book.Supposing(air).Now(), a.Desk));
+
+    /// <summary>One cycle of the engine run over its crank angle.</summary>
+    /// <param name="speed">Crank speed, rad/s.</param>
+    public static Question<CycleTrace> Cycle(double speed) => new($"the cycle at {Gudgeon.Book.Fields.Engine.RevLimit.Print(speed)}", a =>
+        EngineRun.Traced(Duty.Work(a), speed, a.Desk.Cancellation) ?? throw new BadInputException($"the cycles do not settle at {Gudgeon.Book.Fields.Engine.RevLimit.Print(speed)}"));
 
     /// <summary>What a change does to every other part.</summary>
     /// <param name="change">Id of the change.</param>

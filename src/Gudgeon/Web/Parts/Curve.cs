@@ -15,6 +15,12 @@ public sealed record Curve(string Name, IReadOnlyList<double> X, IReadOnlyList<d
     /// <summary>Whether its points are joined.</summary>
     public bool Joined { get; init; } = true;
 
+    /// <summary>Whether it stands in the legend.</summary>
+    public bool Listed { get; init; } = true;
+
+    /// <summary>Words beside its points; empty when there are none.</summary>
+    public IReadOnlyList<string> Labels { get; init; } = [];
+
     /// <summary>Whether it is drawn thin and grey, for comparison.</summary>
     public bool Faint { get; init; }
 }

@@ -61,12 +61,21 @@ internal static class CurveDrawing
         return new Scatter
         {
             Name = curve.Name,
+            ShowLegend = curve.Listed,
             X = [.. curve.X.Select(x => (object)x)],
             Y = [.. curve.Y.Select(y => (object)y)],
-            Mode = curve.Joined ? (curve.Marks ? ModeFlag.Lines | ModeFlag.Markers : ModeFlag.Lines) : ModeFlag.Markers,
+            Mode = ModeOf(curve),
+            TextArray = curve.Labels.Count > 0 ? [.. curve.Labels] : null,
+            TextPosition = curve.Labels.Count > 0 ? Plotly.Blazor.Traces.ScatterLib.TextPositionEnum.TopLeft : null,
             Line = new Plotly.Blazor.Traces.ScatterLib.Line { Color = colour, Width = curve.Faint ? 1.5m : 2.5m, Dash = Dashes[place % Dashes.Length] },
             Marker = new Plotly.Blazor.Traces.ScatterLib.Marker { Color = colour, Size = 7, Symbol = Shapes[place % Shapes.Length] },
             YAxis = curve.Right ? "y2" : "y",
         };
+    }
+
+    private static ModeFlag ModeOf(Curve curve)
+    {
+        var drawn = curve.Joined ? (curve.Marks ? ModeFlag.Lines | ModeFlag.Markers : ModeFlag.Lines) : ModeFlag.Markers;
+        return curve.Labels.Count > 0 ? drawn | ModeFlag.Text : drawn;
     }
 }
