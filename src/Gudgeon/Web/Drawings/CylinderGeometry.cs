@@ -53,7 +53,7 @@ public sealed class CylinderGeometry
         Uprights =
         [
             new Upright(Left - Barrel - 14, HeadFace, Deck, Numbers[2]) { LeftWords = true },
-            new Upright(Right + Barrel + 14, Math.Min(Deck, Crown), Math.Max(Deck, Crown), Numbers[4]),
+            new Upright(Right + Barrel + 14, Math.Min(Deck, Crown), Math.Max(Deck, Crown), Numbers[4] with { Name = section.Deck < 0 ? "proud of deck" : "below deck" }),
             new Upright(Middle - 110, HeadFace, Crown, Numbers[6]),
         ];
     }

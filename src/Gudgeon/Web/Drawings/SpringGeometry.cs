@@ -16,7 +16,7 @@ public sealed record DrawnSpring(double X, string Name, double Top, double Botto
 public sealed class SpringGeometry
 {
     /// <summary>Size of the drawing, px.</summary>
-    public const double Width = 640, Height = 360;
+    public const double Width = 720, Height = 350;
 
     /// <summary>The spring seat in the head.</summary>
     public const double Seat = 310;
@@ -39,9 +39,9 @@ public sealed class SpringGeometry
         Wire = (heights.Wire ?? UsualWire) * Scale;
         Springs =
         [
-            Drawn(90, "valve shut", shut, heights.Shut is not null),
-            Drawn(300, "full lift", shut - lift, heights.Open is not null),
-            Drawn(510, "solid", solid, heights.Solid is not null),
+            Drawn(70, "valve shut", shut, heights.Shut is not null),
+            Drawn(290, "full lift", shut - lift, heights.Open is not null),
+            Drawn(560, "solid", solid, heights.Solid is not null),
         ];
         Numbers =
         [
@@ -58,9 +58,9 @@ public sealed class SpringGeometry
         var (atShut, atOpen, atSolid) = (Springs[0], Springs[1], Springs[2]);
         Uprights =
         [
-            new Upright(atShut.X + Half + 16, atShut.Top, atShut.Bottom, Numbers[2]),
-            new Upright(atOpen.X + Half + 16, atOpen.Top, atOpen.Bottom, Numbers[4]),
-            new Upright(atSolid.X + Half + 16, atSolid.Top, atSolid.Bottom, Numbers[5]),
+            new Upright(atShut.X + Half + 16, atShut.Top, atShut.Bottom, Numbers[2] with { Name = "height" }),
+            new Upright(atOpen.X + Half + 16, atOpen.Top, atOpen.Bottom, Numbers[4] with { Name = "height" }),
+            new Upright(atSolid.X + Half + 16, atSolid.Top, atSolid.Bottom, Numbers[5] with { Name = "height" }),
             new Upright(atSolid.X - Half - 14, Math.Min(atOpen.Top, atSolid.Top), Math.Max(atOpen.Top, atSolid.Top), Numbers[6]) { LeftWords = true },
         ];
     }
