@@ -24,7 +24,20 @@ public enum Origin
 /// <param name="Under">Id of the change; empty for baseline and readings.</param>
 /// <param name="Reading">The latest reading; null for baseline and changes.</param>
 /// <param name="Repeats">How many readings the value is the mean of; 1 when it is no mean.</param>
-public sealed record Found(KnownValue Value, string Source, Origin Origin, string Under, Measurement? Reading, int Repeats = 1);
+public sealed record Found(KnownValue Value, string Source, Origin Origin, string Under, Measurement? Reading, int Repeats = 1)
+{
+    /// <summary>The readings of which it is the mean, or the one that it is; none for baseline and changes.</summary>
+    public IReadOnlyList<Measurement> Repeated { get; init; } = [];
+
+    /// <summary>Where it comes from, for people: "baseline", "change bored", "reading", "mean of 3 readings".</summary>
+    public string From => Origin switch
+    {
+        Origin.Measurement when Repeats > 1 => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"mean of {Repeats} readings"),
+        Origin.Measurement => "reading",
+        Origin.Change => $"change {Under}",
+        _ => "baseline",
+    };
+}
 
 /// <summary>
 /// The values that hold at one moment: the latest reading with its repeats, else the last change that sets the field, else the baseline;
@@ -77,7 +90,7 @@ public sealed class Snapshot
             if (_readings.TryGetValue(path, out var readings) && readings.FindAll(r => Holds(r, address)) is [var latest, ..] holding)
             {
                 var repeats = Repeats.Of(latest, holding);
-                return new Found(Repeats.Mean(repeats), path, Origin.Measurement, "", latest, repeats.Count);
+                return new Found(Repeats.Mean(repeats), path, Origin.Measurement, "", latest, repeats.Count) { Repeated = repeats };
             }
         }
 
@@ -92,7 +105,8 @@ public sealed class Snapshot
         return First(chain, _book.Baseline) is { } original ? new Found(original.Value, original.Path, Origin.Baseline, "", null) : null;
     }
 
-    private bool Holds(Measurement reading, FieldAddress address) =>
+    /// <summary>Whether a reading is of the part that is there now: the same changes bear on the address as when it was taken.</summary>
+    public bool Holds(Measurement reading, FieldAddress address) =>
         reading.Under is null
         || _book.Changes.Where(c => c.Sets(address)).All(c => On.Contains(c.Id) == reading.Under.Contains(c.Id));
 

@@ -62,6 +62,22 @@ public sealed record Amount(double Si, Unit Unit, double Uncertainty = 0, int De
         return Uncertainty == 0 ? text : $"{text} ± {Figures.Number(Uncertainty / Unit.Factor)}{(Unit.Symbol.Length == 0 ? "" : " " + Unit.Symbol)}";
     }
 
+    /// <summary>The amount in a unit: as written in its own, else with one digit more than was written, at least five.</summary>
+    public string Print(Unit unit)
+    {
+        if (unit == Unit)
+        {
+            return ToString();
+        }
+
+        var value = Figures.Number(unit.FromSi(Si), Math.Max(5, DigitsWritten + 1));
+        var symbol = unit.Symbol.Length == 0 ? "" : " " + unit.Symbol;
+        return Uncertainty == 0 ? value + symbol : $"{value}{symbol} ± {Figures.Number(Uncertainty / unit.Factor, 2)}{symbol}";
+    }
+
+    /// <summary>Significant digits as written; 0 when that is not recorded.</summary>
+    private int DigitsWritten => Decimals < 0 || Si == 0 ? 0 : Decimals + 1 + (int)Math.Floor(Math.Log10(Math.Abs(Unit.FromSi(Si)) + double.Epsilon));
+
     private static Unit FindUnit(string name, string text, string symbol, Dimension dimension, string usual)
     {
         if (Units.Find(dimension, symbol) is { } unit)

@@ -29,6 +29,20 @@ public static class Figures
         ["°C"] = "°F",
     };
 
+    /// <summary>Units of the inch system besides the counterparts above.</summary>
+    private static readonly HashSet<string> Inch = [.. Imperial.Values, "thou", "\"", "″", "yd", "mi", "cu in", "sq in", "ft²", "ft³", "lbs", "oz", "kip", "ksi", "kpsi", "inHg", "Btu/lb", "cfm", "lb/s", "lb/in", "lb/in³", "lb/ft", "oz·in", "in/lbf", "lb·ft", "ft·lb", "ft·lbf", "in·lb", "in·lbf", "lb·in", "lbf·in", "degF", "F"];
+
+    /// <summary>The unit in which a reader of one system is shown an amount: its own where that belongs there, else the field's or its counterpart.</summary>
+    /// <param name="written">Unit in which it was written.</param>
+    /// <param name="usual">Display unit of the field, metric.</param>
+    /// <param name="imperial">Whether the reader thinks in inches.</param>
+    public static Unit UnitFor(Unit written, string usual, bool imperial) => (imperial, Inch.Contains(written.Symbol)) switch
+    {
+        (true, false) when Imperial.TryGetValue(usual, out var counterpart) => Units.Declared(written.Dimension, counterpart),
+        (false, true) when written.Symbol != usual => Units.Declared(written.Dimension, usual),
+        _ => written,
+    };
+
     /// <summary>Five significant digits, no exponent where a person would not write one.</summary>
     public static string Number(double value, int digits = 5)
     {

@@ -76,6 +76,32 @@ public sealed record KnownValue
         return value;
     }
 
+    /// <summary>
+    /// The value for a reader of one system of units: as it was written where its unit belongs there, else converted, its
+    /// ± with it.
+    /// </summary>
+    /// <param name="imperial">Whether in inch units.</param>
+    public string Shown(bool imperial) => Content switch
+    {
+        Amount amount => amount.Print(Figures.UnitFor(amount.Unit, Field.Unit, imperial)),
+        Table table => table.In(imperial).ToString(),
+        _ => Content.ToString()!,
+    };
+
+    /// <summary>What was understood, in both systems of units where they differ: "94.01 mm = 3.7012 in".</summary>
+    public string InBoth
+    {
+        get
+        {
+            var (written, metric, inch) = (Content.ToString()!, Shown(imperial: false), Shown(imperial: true));
+            var other = written == metric ? inch : metric;
+            return other == written ? written : $"{written} = {other}";
+        }
+    }
+
+    /// <summary>The value as <see cref="Read"/> takes it; a table with all its rows, one to a line.</summary>
+    public string Written => Content is Table table ? table.Written : Content.ToString()!;
+
     /// <summary>"manual", "measured with bore gauge by Ada on 2026-10-02".</summary>
     public string Story => string.Concat(
         How.ToString().ToLowerInvariant(),

@@ -62,21 +62,32 @@ public sealed class Table : IEquatable<Table>
         return new Table([.. columns.Select(c => c.Column)], [.. columns.Select(c => c.Unit)], [.. rows.Select((r, i) => Row(field, columns, r, i))]);
     }
 
-    /// <summary>Reads "431 N at 34.5 mm; 720 N at 25 mm", or single amounts between semicolons.</summary>
+    /// <summary>The same rows with the units of a reader of one system.</summary>
+    /// <param name="imperial">Whether in inch units.</param>
+    public Table In(bool imperial) => new(_columns, [.. _units.Select((u, i) => Figures.UnitFor(u, _columns[i].Unit, imperial))], Rows);
+
+    /// <summary>All rows as <see cref="Parse"/> reads them, one to a line: "431 N at 34.5 mm;".</summary>
+    public string Written => string.Join(";\n", Shown.Select(r => string.Join(" at ", r.Select((cell, i) => $"{cell.ToString("0.############", CultureInfo.InvariantCulture)} {_units[i].Symbol}".Trim()))));
+
+    /// <summary>
+    /// Reads "431 N at 34.5 mm; 720 N at 25 mm", or single amounts between semicolons; columns that may be left out stand
+    /// last, in all rows or in none.
+    /// </summary>
     /// <exception cref="BadInputException">It cannot be read so.</exception>
     public static Table Parse(Field field, string text)
     {
-        var required = field.Columns.Where(c => !c.Optional).ToList();
+        var required = field.Columns.Count(c => !c.Optional);
         var rows = text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
             .Select(r => r.Split(" at ", StringSplitOptions.TrimEntries)).ToList();
-        if (rows.Count == 0 || rows.Exists(r => r.Length != required.Count))
+        var columns = field.Columns.OrderBy(c => c.Optional).Take(rows.Count == 0 ? 0 : rows[0].Length).ToList();
+        if (columns.Count < required || rows.Exists(r => r.Length != columns.Count))
         {
-            var sample = string.Join(" at ", required.Select(c => $"12.3 {c.Unit}".Trim()));
+            var sample = string.Join(" at ", field.Columns.Where(c => !c.Optional).Select(c => $"12.3 {c.Unit}".Trim()));
             throw new BadInputException($"{field.Label}: given '{text}', wanted rows such as '{sample}; {sample}'");
         }
 
-        var amounts = rows.ConvertAll(r => r.Select((cell, i) => Amount.Parse($"{field.Label}, {required[i].Name}", cell, required[i].Dimension, required[i].Unit)).ToList());
-        return new Table(required, [.. amounts[0].Select(a => a.Unit)], [.. amounts.Select(r => (IReadOnlyList<double>)[.. r.Select(a => a.Si)])]);
+        var amounts = rows.ConvertAll(r => r.Select((cell, i) => Amount.Parse($"{field.Label}, {columns[i].Name}", cell, columns[i].Dimension, columns[i].Unit)).ToList());
+        return new Table(columns, [.. amounts[0].Select(a => a.Unit)], [.. amounts.Select(r => (IReadOnlyList<double>)[.. r.Select(a => a.Si)])]);
     }
 
     /// <summary>"431 N at 34.5 mm; 720 N at 25 mm" for a short table, else how many rows it has.</summary>

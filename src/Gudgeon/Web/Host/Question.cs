@@ -76,7 +76,7 @@ public static class Questions
     /// <param name="air">Values of the weather, by path; the book's where there is none.</param>
     public static Question<SprintResult> SprintIn(IReadOnlyDictionary<string, KnownValue> air) => air.Count == 0
         ? Sprint
-        : new($"the standing start with {string.Join(", ", air.Values.Select(v => $"{v.Field.Label} {v.Content}"))}", a => SprintCommand.Run(a.Book.Supposing(air).Now(), a.Desk));
+        : new($"the standing start with {string.Join(", ", air.Values.Select(v => $"{v.Field.Label} {v.Content}"))}", a => SprintCommand.Run(new View(a.Book.Supposing(air).Now(), a.Desk)));
 
     /// <summary>One cycle of the engine run over its crank angle.</summary>
     /// <param name="speed">Crank speed, rad/s.</param>
