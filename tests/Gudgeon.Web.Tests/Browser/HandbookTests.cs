@@ -39,6 +39,7 @@ public class HandbookTests(Browsing browsing) : IClassFixture<Browsing>
             await page.Keyboard.PressAsync("Tab");
         }
 
+        await Expect(Results(page)).ToContainTextAsync("(81 GPa)");
         var result = Results(page).GetByRole(AriaRole.Definition);
         await Expect(result).ToContainTextAsync("N/mm");
         var shown = Amount.Parse("spring rate", await result.InnerTextAsync(), Dimension.ForcePerLength, "N/mm").Si;

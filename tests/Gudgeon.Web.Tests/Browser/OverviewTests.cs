@@ -23,7 +23,7 @@ public class OverviewTests(Browsing browsing) : IClassFixture<Browsing>
         Assert.Equal("clutch", rung.GetProperty("id").GetString());
         await Expect(first).ToContainTextAsync("Clutch torque capacity");
         await Expect(first).ToContainTextAsync("gives at " + Figures.Print(rung.GetProperty("power").GetDouble(), Dimension.Power, "kW", 4));
-        await Expect(page.GetByText("Next:")).ToContainTextAsync("clutch falls short");
+        await Expect(page.GetByRole(AriaRole.Paragraph).Filter(new() { HasText = "Next:" })).ToContainTextAsync("clutch falls short");
         await Browsing.Shot(page, "overview");
 
         await first.GetByRole(AriaRole.Link).ClickAsync();
