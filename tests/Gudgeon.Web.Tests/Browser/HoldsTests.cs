@@ -53,7 +53,7 @@ public class HoldsTests(Browsing browsing) : IClassFixture<Browsing>
         var body = page.Locator(".finding-body");
         await Expect(body).ToContainTextAsync("c = tg + h + hr");
         await Expect(body).ToContainTextAsync("(1.12 mm) = (0.91 mm) + (0.21 mm) + (0 mm)");
-        await Expect(body.GetByRole(AriaRole.Row, new() { Name = "cylinder[1].deckHeight" })).ToContainTextAsync("measured with dial gauge on a bridge by Tom");
+        await Expect(body.GetByRole(AriaRole.Row, new() { Name = "cylinder[1].deckHeight" })).ToContainTextAsync("measured with dial gauge on a bridge by Ada");
         await Expect(body).ToContainTextAsync("A piston that touches the head breaks the rod");
         await body.GetByRole(AriaRole.Link, new() { Name = "squish clearance", Exact = true }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("squish clearance");
