@@ -18,7 +18,15 @@ public sealed record Move(string Id, Finding? Before, Finding? After)
 
     /// <summary>Change of the reserve; NaN when it was or is not known.</summary>
     public double Shift => (After?.Reserve ?? double.NaN) - (Before?.Reserve ?? double.NaN);
+
+    /// <summary>1 when the reserve is better after the change, -1 when it is not, 0 when the two cannot be compared.</summary>
+    public int Way => double.IsNaN(Shift) ? 0 : Shift > 0 ? 1 : -1;
 }
+
+/// <summary>Moves of one check that fare alike: the same verdicts before and after, and the reserve the same way.</summary>
+/// <param name="Least">The one with the least reserve after the change.</param>
+/// <param name="All">All of them.</param>
+public sealed record MovesAlike(Move Least, IReadOnlyList<Move> All);
 
 /// <summary>A field that a change calls to be measured.</summary>
 /// <param name="Path">Path under which the value is written.</param>
@@ -34,6 +42,11 @@ public sealed record ToMeasure(string Path, Field Field, string Reason);
 /// <param name="Still">Findings that did not move.</param>
 public sealed record Consequences(Change Change, IReadOnlyList<Move> Moves, IReadOnlyList<ToMeasure> Measure, IReadOnlyList<string> RestsOn, int Still)
 {
+    /// <summary>The moves in their order, valves and cylinders that fare alike together.</summary>
+    public IEnumerable<MovesAlike> Alike => Moves
+        .GroupBy(m => (m.Check.Id, Before: m.Before?.Verdict, After: m.After?.Verdict, m.Way))
+        .Select(g => new MovesAlike(g.MinBy(m => m.After?.Reserve ?? double.MaxValue)!, [.. g]));
+
     /// <summary>Compares the build as it is switched, without and with a change.</summary>
     public static Consequences Of(BuildBook book, Change change, Appraiser appraiser)
     {

@@ -9,6 +9,12 @@ namespace Gudgeon.Book.Checks;
 /// </summary>
 public static class DecisionRule
 {
+    /// <summary>What a ± beside a finding counts, said under every list of findings.</summary>
+    public const string OfUncertainty = "A ± counts the values that carry one; assumed values without, and the engine model's own error, are not in it.";
+
+    /// <summary>What a verdict is, said under every list of findings.</summary>
+    public const string Advice = "Advice to a competent person: the makers' data, local rules and the scrutineers have the last word.";
+
     /// <summary>95 % quantile of the normal distribution.</summary>
     public const double Guard = 1.6448536269514722;
 

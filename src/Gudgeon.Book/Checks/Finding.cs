@@ -78,6 +78,14 @@ public sealed record Finding
     /// <summary>Capacity over demand; NaN when not known.</summary>
     public double Reserve => Judgement?.Reserve ?? double.NaN;
 
+    /// <summary>"1.12 mm ± 0.028": the value with its expanded uncertainty (k = 2); empty when not known.</summary>
+    public string ValueIn(bool imperial) => Judgement is not { } j ? "" : j.Print(j.Value, imperial) + (ValueUncertainty > 0
+        ? $" ± {Figures.Number(2 * ValueUncertainty / Figures.Shown(j.Dimension, j.Unit, imperial).Factor, 2)}"
+        : "");
+
+    /// <summary>"1.12 ± 0.028": the reserve with its expanded uncertainty (k = 2); empty when not known.</summary>
+    public string ReserveText => Judgement is null ? "" : Figures.Number(Reserve, 3) + (ReserveUncertainty > 0 ? $" ± {Figures.Number(2 * ReserveUncertainty, 2)}" : "");
+
     /// <summary>Assumed and customary amounts that it read and that carry no ±.</summary>
     public IEnumerable<string> TakenAsExact => Trace.Reads
         .Where(r => r.Address.Field.Kind == FieldKind.Amount && (r.Found is null ? r.Fallback is not null and not "none" : r.Found.Value.How == How.Assumed && r.Found.Value.StandardUncertainty == 0))

@@ -22,6 +22,9 @@ public static class Wanted
     /// <summary>inlet of inlet.1.2; nothing of a cylinder number or a name.</summary>
     private static string Side(string index) => index.Split('.')[0] is "inlet" or "exhaust" ? index.Split('.')[0] : "";
 
+    /// <summary>The field that a missing entry names; null when it is a limit or a reason.</summary>
+    public static FieldAddress? Field(string missing) => Try(missing);
+
     private static FieldAddress? Try(string path)
     {
         try

@@ -55,29 +55,24 @@ public sealed record FormulaCall(Formula Formula, IReadOnlyList<object> Argument
     public static string Sentence(OutOfRangeException e)
     {
         var q = e.Input.Quantity;
-        string Print(double si) => Figures.Print(si, q.Dimension, q.Unit);
-        var wanted = new List<string>();
-        if (double.IsFinite(q.Above))
-        {
-            wanted.Add("more than " + Print(q.Above));
-        }
+        return $"{q.Name}: given {Figures.Print(e.Amount, q.Dimension, q.Unit)}, wanted {(q.Range() is { Length: > 0 } wanted ? wanted : "a finite number")}";
+    }
 
-        if (double.IsFinite(q.Min))
+    /// <summary>Reads one input as it is written, and refuses what lies outside its declared range.</summary>
+    /// <returns>SI argument: double, int, double[] or enum value.</returns>
+    /// <exception cref="BadInputException">Wrong unit, wrong form, or out of range.</exception>
+    public static object Read(FormulaInput input, string text)
+    {
+        var argument = Argument(input, text);
+        try
         {
-            wanted.Add("at least " + Print(q.Min));
+            Formula.Check(input, argument);
+            return argument;
         }
-
-        if (double.IsFinite(q.Below))
+        catch (OutOfRangeException e)
         {
-            wanted.Add("less than " + Print(q.Below));
+            throw new BadInputException(Sentence(e));
         }
-
-        if (double.IsFinite(q.Max))
-        {
-            wanted.Add("at most " + Print(q.Max));
-        }
-
-        return $"{q.Name}: given {Print(e.Amount)}, wanted {(wanted.Count == 0 ? "a finite number" : string.Join(" and ", wanted))}";
     }
 
     private static object[] Read(Formula formula, IEnumerable<KeyValuePair<string, string>> inputs)

@@ -12,6 +12,17 @@ public sealed record Read(FieldAddress Address, Found? Found, string? Fallback)
 {
     /// <summary>Whether the value is needed and not known.</summary>
     public bool IsMissing => Found is null && Fallback is null;
+
+    /// <summary>"94.01 mm (measured with bore gauge by Ada)", "not known yet".</summary>
+    public string Words => this switch
+    {
+        { IsMissing: true } => "not known yet",
+        { Found: null } => $"{Fallback} (customary, nothing known)",
+        _ => $"{Found.Value.Content} ({How}){(Found.Source != Address.Path ? $" from {Found.Source}" : "")}",
+    };
+
+    /// <summary>How what was found is known: "change forged-pistons, drawing".</summary>
+    public string How => Found is null ? "" : $"{(Found.Under.Length > 0 ? $"change {Found.Under}, " : "")}{Found.Value.Story}";
 }
 
 /// <summary>One formula worked, with its numbers.</summary>

@@ -62,8 +62,11 @@ public static class Figures
         return decimals == 0 ? text : text.TrimEnd('0').TrimEnd('.');
     }
 
-    /// <summary>The inch counterpart of a metric display unit; the unit itself when there is none.</summary>
-    public static string Counterpart(string unit) => Imperial.GetValueOrDefault(unit, unit);
+    /// <summary>The unit in which people are shown an amount.</summary>
+    /// <param name="dimension">What it measures.</param>
+    /// <param name="unit">Display unit, metric.</param>
+    /// <param name="imperial">Whether the imperial counterpart is wanted.</param>
+    public static Unit Shown(Dimension dimension, string unit, bool imperial) => Units.Declared(dimension, imperial ? Imperial.GetValueOrDefault(unit, unit) : unit);
 
     /// <summary>An SI value in its display unit: "27.07 N/mm".</summary>
     /// <param name="si">Value, SI.</param>
@@ -73,7 +76,7 @@ public static class Figures
     /// <param name="imperial">Whether to print the imperial counterpart of the unit.</param>
     public static string Print(double si, Dimension dimension, string unit, int digits = 5, bool imperial = false)
     {
-        var shown = Units.Declared(dimension, imperial ? Counterpart(unit) : unit);
+        var shown = Shown(dimension, unit, imperial);
         var number = Number(shown.FromSi(si), digits);
         return shown.Symbol.Length == 0 ? number : $"{number} {shown.Symbol}";
     }

@@ -41,11 +41,10 @@ internal sealed class ChangesCommand : Command<ChangesCommand.Settings>
     {
         Out.Line($"{c.Change.Id}: {c.Change.Title}");
         // Valves and cylinders that fare alike stand on one line, by the one with the least reserve.
-        foreach (var alike in c.Moves.GroupBy(m => (m.Check.Id, Before: m.Before?.Verdict, After: m.After?.Verdict, Arrow: Arrow(m))))
+        foreach (var (move, all) in c.Alike)
         {
-            var move = alike.MinBy(m => m.After?.Reserve ?? double.MaxValue)!;
-            var others = alike.Count() > 1 ? $" ({alike.Count() - 1} more like it)" : "";
-            Out.Line($"  {alike.Key.Arrow} {move.Id + others,-42} {Side(move.Before, imperial)} -> {Side(move.After, imperial)}{(move.Turned ? "  TURNED" : "")}");
+            var others = all.Count > 1 ? $" ({all.Count - 1} more like it)" : "";
+            Out.Line($"  {Arrow(move)} {move.Id + others,-42} {Side(move.Before, imperial)} -> {Side(move.After, imperial)}{(move.Turned ? "  TURNED" : "")}");
         }
 
         Out.Line($"  {c.Still} findings did not move");
@@ -66,7 +65,12 @@ internal sealed class ChangesCommand : Command<ChangesCommand.Settings>
         _ => $"{finding.Judgement.Print(finding.Judgement.Value, imperial)}, {finding.Verdict.Words()} (reserve {Figures.Number(finding.Reserve, 3)})",
     };
 
-    private static string Arrow(Move move) => double.IsNaN(move.Shift) ? "*" : move.Shift > 0 ? "^" : "v";
+    private static string Arrow(Move move) => move.Way switch
+    {
+        0 => "*",
+        > 0 => "^",
+        _ => "v",
+    };
 
     private static object Json(Consequences c) => new
     {

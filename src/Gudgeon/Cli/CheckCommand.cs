@@ -114,10 +114,10 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
         foreach (var family in findings.GroupBy(f => f.Check.Family))
         {
             Out.Line(family.Key);
-            foreach (var alike in family.GroupBy(f => (f.Check.Id, Fold: f.Verdict == Verdict.Holds && !all && !draws.ContainsKey(f.Id) ? "" : f.Index)))
+            foreach (var alike in Alike.Fold(family, one => !all && !draws.ContainsKey(one.Id)))
             {
-                var f = alike.MinBy(one => one.Reserve)!;
-                var others = alike.Count() > 1 ? $" and {alike.Count() - 1} more" : "";
+                var f = alike.Least;
+                var others = alike.All.Count > 1 ? $" and {alike.All.Count - 1} more" : "";
                 Out.Line($"  {Mark(f.Verdict)} {f.Id + others,-40} {f.Verdict.Words(),-18} {Figure(f, imperial)}");
                 Out.LineIf(f.Advice.Length > 0, $"      {f.Advice}");
                 Out.LineIf(draws.GetValueOrDefault(f.Id) is not null, $"      by draws: {Drawn(draws.GetValueOrDefault(f.Id))}");
@@ -131,8 +131,8 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
 
         Out.Line();
         Out.Line(string.Join(", ", Enum.GetValues<Verdict>().Select(v => $"{findings.Count(f => f.Verdict == v)} {v.Words()}")));
-        Out.Line("A ± counts the values that carry one; assumed values without, and the engine model's own error, are not in it.");
-        Out.Line("Advice to a competent person: the makers' data, local rules and the scrutineers have the last word.");
+        Out.Line(DecisionRule.OfUncertainty);
+        Out.Line(DecisionRule.Advice);
     }
 
     private static void Explain(Finding f, Snapshot snapshot, MonteCarloResult? drawn, bool imperial)
@@ -180,7 +180,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
     {
         var sorted = reads.OrderBy(r => r.Address.Path, StringComparer.Ordinal).ToList();
         Out.LineIf(sorted.Count > 0, $"  {title}:");
-        sorted.ForEach(r => Out.Line($"    {r.Address.Path,-34} {Read(r)}"));
+        sorted.ForEach(r => Out.Line($"    {r.Address.Path,-34} {r.Words}"));
     }
 
     private static void Step(Step step)
@@ -190,13 +190,6 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
         Out.Line($"    {step.Formula.Declaration.Source}");
     }
 
-    private static string Read(Read read) => read switch
-    {
-        { IsMissing: true } => "not known yet",
-        { Found: null } => $"{read.Fallback} (customary, nothing known)",
-        _ => $"{read.Found.Value.Content} ({(read.Found.Under.Length > 0 ? $"change {read.Found.Under}, " : "")}{read.Found.Value.Story}){(read.Found.Source != read.Address.Path ? $" from {read.Found.Source}" : "")}",
-    };
-
     private static string Figure(Finding f, bool imperial)
     {
         if (f.Judgement is not { } j)
@@ -204,9 +197,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
             return "";
         }
 
-        var spread = f.ValueUncertainty > 0 ? $" ± {Figures.Number(2 * f.ValueUncertainty / Units.Declared(j.Dimension, j.Unit).Factor, 2)}" : "";
-        var reserve = f.ReserveUncertainty > 0 ? $" ± {Figures.Number(2 * f.ReserveUncertainty, 2)}" : "";
-        return $"{j.Quantity} {j.Print(j.Value, imperial)}{(imperial ? "" : spread)}{(j.Remark.Length > 0 ? " " + j.Remark : "")}, wanted {j.LimitIn(imperial)}; reserve {Figures.Number(j.Reserve, 3)}{reserve}";
+        return $"{j.Quantity} {f.ValueIn(imperial)}{(j.Remark.Length > 0 ? " " + j.Remark : "")}, wanted {j.LimitIn(imperial)}; reserve {f.ReserveText}";
     }
 
     private static string Drawn(MonteCarloResult? drawn) => drawn is null ? "" : $"reserve {Figures.Number(drawn.Mean, 4)}, standard uncertainty {Figures.Number(drawn.Deviation, 2)}, 95 % between {Figures.Number(drawn.Low, 4)} and {Figures.Number(drawn.High, 4)}, holds in {drawn.Conformity.ToString("P1", CultureInfo.InvariantCulture)} of {drawn.Draws}";

@@ -1,8 +1,5 @@
 using System.ComponentModel;
-using System.Globalization;
-using Gudgeon.Book.Fields;
 using Gudgeon.Book.Limits;
-using Gudgeon.Book.Values;
 using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli;
@@ -50,9 +47,7 @@ internal sealed class GivesCommand : Command<GivesCommand.Settings>
     /// <summary>The ladder as bars in the terminal.</summary>
     internal static void Print(Ladder ladder, bool imperial, int most = int.MaxValue)
     {
-        string Power(double si) => Figures.Print(si, Calc.Catalogue.Dimension.Power, "kW", 4, imperial);
-        string Varied(double si) => ladder.Varied == Engine.RevLimit ? Engine.RevLimit.Print(Math.Round(si * 30 / Math.PI) * Math.PI / 30) : Figures.Number(si, 3);
-        Out.Line($"Levels by {ladder.Varied.Label.ToLowerInvariant()}: {string.Join(", ", ladder.Levels.Select(l => $"{Varied(l.Value)} gives {Power(l.Power)}{(l.Boost > 2000 ? $" at {(l.Boost / 1e5).ToString("F2", CultureInfo.InvariantCulture)} bar" : "")}{(l.Extrapolated ? " (outside the map)" : "")}"))}");
+        Out.Line($"Levels by {ladder.Varied.Label.ToLowerInvariant()}: {string.Join(", ", ladder.Levels.Select(l => ladder.Words(l, imperial)))}");
         foreach (var dropped in ladder.Dropped)
         {
             Out.Line($"Left out: {dropped}.");
@@ -60,7 +55,7 @@ internal sealed class GivesCommand : Command<GivesCommand.Settings>
 
         var top = Math.Max(ladder.Top, ladder.Mark ?? 0) * 1.02;
         var mark = ladder.Mark is { } marked ? (int)Math.Round(marked / top * BarWidth) : -1;
-        Out.Line($"{"",-28} {new string(' ', Math.Max(mark, 0))}{(mark < 0 ? "" : ladder.ByPower ? "v target " + Power(ladder.Mark!.Value) : "v rev limit " + Varied(ladder.Mark!.Value))}");
+        Out.Line($"{"",-28} {new string(' ', Math.Max(mark, 0))}{(mark < 0 ? "" : "v " + ladder.MarkWords(imperial))}");
         foreach (var rung in ladder.Rungs.Take(most))
         {
             var length = (int)Math.Round((ladder.At(rung) ?? top) / top * BarWidth);
@@ -70,14 +65,7 @@ internal sealed class GivesCommand : Command<GivesCommand.Settings>
                 bar[i] = i == mark ? '|' : i < length ? (ladder.At(rung) is null ? '.' : '=') : ' ';
             }
 
-            var words = rung switch
-            {
-                { GivesBelow: true } => $"gives below {(ladder.ByPower ? Power(rung.Power!.Value) : Varied(rung.Value!.Value))} (reserve {Figures.Number(rung.Reserves[0], 2)} there)",
-                { Value: { } v } when !ladder.ByPower => $"gives at {Varied(v)} ({Power(rung.Power!.Value)})",
-                { Power: { } p } => $"gives at {Power(p)} ({ladder.Varied.Label.ToLowerInvariant()} {Varied(rung.Value!.Value)}{(ladder.OutsideMap(rung) ? ", beyond the last level on the map" : "")})",
-                _ => $"holds at every level (reserve {Figures.Number(rung.Reserves[^1], 3)} at the highest)",
-            };
-            Out.Line($"{rung.Finding.Id,-28} {new string(bar)} {words}");
+            Out.Line($"{rung.Finding.Id,-28} {new string(bar)} {ladder.Words(rung, imperial)}");
         }
     }
 }

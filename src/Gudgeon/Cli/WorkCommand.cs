@@ -65,7 +65,7 @@ internal sealed class WorkCommand : Command<WorkCommand.Settings>
                 Out.Line($"      {f.Declaration.Expression}");
                 Out.Line($"      in:  {string.Join("; ", f.Inputs.Select(Described))}");
                 Out.Line($"      out: {string.Join("; ", f.Outputs.Select(o => o.Key + Unit(o.Quantity)))}");
-                Out.Line($"      {Credit(f)}");
+                Out.Line($"      {f.Credit()}");
             }
         }
 
@@ -100,7 +100,7 @@ internal sealed class WorkCommand : Command<WorkCommand.Settings>
             Out.Line($"  {q.Name} = {Figures.Print(call.Results[i], q.Dimension, q.Unit, 6, settings.Imperial)}");
         }
 
-        Out.Line($"  {Credit(f)}");
+        Out.Line($"  {f.Credit()}");
         Out.LineIf(f.Declaration.Validity.Length > 0, $"  valid: {f.Declaration.Validity}");
         Out.LineIf(f.Declaration.Caution.Length > 0, $"  caution: {f.Declaration.Caution}");
         return 0;
@@ -159,20 +159,9 @@ internal sealed class WorkCommand : Command<WorkCommand.Settings>
     };
 
     private static string Described(FormulaInput input) =>
-        input.Key + Unit(input.Quantity) + (input.Default is null ? "" : " (else " + Shown(input) + ")") + (input.Choices.Count > 0 ? " {" + string.Join("|", input.Choices) + "}" : "");
-
-    private static string Shown(FormulaInput input) => input.Default is double si
-        ? Figures.Print(si, input.Quantity.Dimension, input.Quantity.Unit)
-        : input.Default!.ToString()!;
+        input.Key + Unit(input.Quantity) + (input.Default is null ? "" : " (else " + input.DefaultText() + ")") + (input.Choices.Count > 0 ? " {" + string.Join("|", input.Choices) + "}" : "");
 
     private static string Unit(QuantityAttribute quantity) => quantity.Unit.Length > 0 ? $" [{quantity.Unit}]" : "";
-
-    private static string Credit(Formula f) => $"source: {f.Declaration.Source}" + f.Declaration.Provenance switch
-    {
-        Provenance.FromMemory => " (from memory)",
-        Provenance.CommonPractice => " (common practice, no source)",
-        _ => "",
-    };
 
     private static object Value(object argument) => argument is Enum choice ? choice.ToString() : argument;
 

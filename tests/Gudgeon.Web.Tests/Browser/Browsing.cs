@@ -25,6 +25,8 @@ public class Browsing : IAsyncLifetime
     {
         Assertions.SetDefaultExpectTimeout(20000);
         Served = await Served.Start(Share, "heron", "wren");
+        // As patient as the actions: the machine may be busy with an engine run.
+        Assertions.SetDefaultExpectTimeout(20000);
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = Flags });
     }

@@ -98,7 +98,7 @@ internal static class Bench
         field.Label,
         dimension = field.Dimension.ToString(),
         metric = field.Unit,
-        imperial = Figures.Counterpart(field.Unit),
+        imperial = Figures.Shown(field.Dimension, field.Unit, imperial: true).Symbol,
         low = Finite(field.Plausible.Low),
         high = Finite(field.Plausible.High),
         how = field.Measured,
@@ -110,7 +110,7 @@ internal static class Bench
     /// <summary>The units in which the fields of a dimension are shown, and their inch counterparts.</summary>
     private static object Units(Dimension dimension) => FieldCatalogue.All
         .Where(f => f.Kind == FieldKind.Amount && f.Dimension == dimension)
-        .SelectMany(f => new[] { f.Unit, Figures.Counterpart(f.Unit) })
+        .SelectMany(f => new[] { f.Unit, Figures.Shown(dimension, f.Unit, imperial: true).Symbol })
         .Distinct(StringComparer.Ordinal)
         .Select(symbol => Book.Values.Units.Declared(dimension, symbol))
         .Select(u => new { u.Symbol, u.Factor, u.Offset });

@@ -48,14 +48,10 @@ internal static class Resting
         title = f.Check.Title,
         index = f.Index,
         verdict = f.Verdict.ToString(),
-        value = f.Judgement is { } value ? $"{value.Quantity} {value.Print(value.Value, imperial)}{Spread(f, value, imperial)}{(value.Remark.Length > 0 ? " " + value.Remark : "")}" : "",
+        value = f.Judgement is { } value ? $"{value.Quantity} {f.ValueIn(imperial)}{(value.Remark.Length > 0 ? " " + value.Remark : "")}" : "",
         limit = f.Judgement is { } limit ? $"wanted {limit.LimitIn(imperial)}" : "",
         reserve = double.IsNaN(f.Reserve) ? "" : $"reserve {Figures.Number(f.Reserve, 3)}",
         advice = f.Advice,
         caution = f.Check.Caution,
     };
-
-    private static string Spread(Finding f, Judgement j, bool imperial) => f.ValueUncertainty > 0
-        ? $" ± {Figures.Number(2 * f.ValueUncertainty / Units.Declared(j.Dimension, imperial ? Figures.Counterpart(j.Unit) : j.Unit).Factor, 2)}"
-        : "";
 }
