@@ -131,8 +131,9 @@ public class EngineTests(Browsing browsing) : IClassFixture<Browsing>
     {
         var page = await Field("crank.stroke");
         await page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "journal.png", MimeType = "image/png", Buffer = Pixel });
+        await Expect(page.GetByRole(AriaRole.Img, new() { Name = "journal.png, small" })).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Show journal.png" }).ClickAsync();
-        await Expect(page.GetByRole(AriaRole.Img, new() { Name = "journal.png" })).ToHaveJSPropertyAsync("naturalWidth", 1);
+        await Expect(page.GetByRole(AriaRole.Img, new() { Name = "journal.png", Exact = true })).ToHaveJSPropertyAsync("naturalWidth", 1);
         await page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "tool.exe", MimeType = "image/png", Buffer = [77, 90, 1, 2, 3] });
         await Expect(page.GetByText("'tool.exe' is of no type that a book takes")).ToBeVisibleAsync();
     }
