@@ -47,6 +47,7 @@ public class Browsing : IAsyncLifetime
         _open.Add((ThisTest, context));
         var page = await context.NewPageAsync();
         page.SetDefaultTimeout(20000);
+        page.SetDefaultNavigationTimeout(60000);
         page.PageError += (_, e) => _faults.Add(e);
         page.Request += (_, request) => Outside(request.Url);
         return page;
