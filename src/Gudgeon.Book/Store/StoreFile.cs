@@ -8,7 +8,7 @@ namespace Gudgeon.Book.Store;
 /// <summary>Connections to a store, and what becomes of the disk's refusals.</summary>
 internal static class StoreFile
 {
-    private const int PatienceSeconds = 5;
+    private const int PatienceSeconds = 15;
     private const int NoSharedMemory = 4874;
     private const int Busy = 5, Locked = 6, ReadOnly = 8, DiskRefused = 10, Corrupt = 11, Full = 13, CannotOpen = 14, NotADatabase = 26;
 

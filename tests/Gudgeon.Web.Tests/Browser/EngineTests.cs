@@ -1,4 +1,3 @@
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -87,7 +86,7 @@ public class EngineTests(Browsing browsing) : IClassFixture<Browsing>
         await Expect(Row(page, "cylinder.ratioMin")).ToContainTextAsync("4.5");
         await Expect(page.Locator(".takeback")).ToContainTextAsync("cylinder.ratioMin is 4.5 in the change forged-pistons (Ada");
         await page.GetByRole(AriaRole.Button, new() { Name = "Take back the last edit" }).ClickAsync();
-        await Expect(page.GetByText("Taken back: cylinder.ratioMin is 4.5")).ToBeVisibleAsync();
+        await Expect(page.Locator("p[role=status]").Filter(new() { HasText = "Taken back: cylinder.ratioMin is 4.5" })).ToBeVisibleAsync();
         await Expect(Row(page, "cylinder.ratioMin")).ToContainTextAsync("9.4");
         await Expect(page.Locator("ol.history li.gone")).ToContainTextAsync("(taken back)");
     }
@@ -144,12 +143,12 @@ public class EngineTests(Browsing browsing) : IClassFixture<Browsing>
     public async Task Everybody_can_read_it(bool dark)
     {
         var page = await browsing.Open(browsing.Served.Page("engine"), dark: dark);
+        await page.GetByLabel("Subject").SelectOptionAsync("Valve spring");
         await Row(page, "spring[inlet].loadTable").ClickAsync();
         await Expect(Value(page, "spring[inlet].loadTable")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "also what is not known" }).ClickAsync();
-        await Expect(Row(page, "bearing[bigEnd.2].housing")).ToBeVisibleAsync();
-        var axe = await page.RunAxe();
-        Assert.Empty(axe.Violations.Where(v => v.Impact is "serious" or "critical").Select(v => v.Id + ": " + v.Help + " " + string.Join("; ", v.Nodes.Take(3).Select(n => n.Html))));
+        await Expect(Row(page, "spring[inlet].openLoadMax")).ToBeVisibleAsync();
+        await Accessible.Check(page);
         await Browsing.Shot(page, dark ? "engine-dark" : "engine-light");
     }
 

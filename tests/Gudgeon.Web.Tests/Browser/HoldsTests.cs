@@ -27,7 +27,7 @@ public class HoldsTests(Browsing browsing) : IClassFixture<Browsing>
         await Expect(page.Locator(".finding").Last).ToContainTextAsync("Top ring end gap [2]");
         await page.GetByRole(AriaRole.Searchbox).FillAsync("ring");
         await Expect(page.Locator(".finding")).ToHaveCountAsync(1);
-        await page.GetByRole(AriaRole.Button, new() { Name = "falls short" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "falls short 2" }).ClickAsync();
         await page.GetByRole(AriaRole.Searchbox).FillAsync("");
         await Expect(page.Locator(".finding")).ToHaveCountAsync(all);
     }
