@@ -12,12 +12,18 @@ public static class EngineRun
     /// <param name="progress">Told the share of points done, 0 to 1.</param>
     /// <param name="cancellation">Stops the run between cycles.</param>
     public static IReadOnlyList<OperatingPoint> Run(EngineSpec spec, IReadOnlyList<double> speeds, EngineDuty? near = null, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
-        Run(new EngineModel(spec), speeds, near, progress, cancellation);
+        Run(new EngineModel(spec), speeds, near, progress, cancellation: cancellation);
 
-    /// <inheritdoc cref="Run(EngineSpec, IReadOnlyList{double}, EngineDuty?, IProgress{double}?, CancellationToken)"/>
-    public static IReadOnlyList<OperatingPoint> Run(EngineModel model, IReadOnlyList<double> speeds, EngineDuty? near = null, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    /// <summary>One point for each speed.</summary>
+    /// <param name="model">The engine.</param>
+    /// <param name="speeds">Crank speeds, rad/s.</param>
+    /// <param name="near">A run of nearly the same engine to start from; null to start cold.</param>
+    /// <param name="progress">Told the share of points done, 0 to 1.</param>
+    /// <param name="tolerance">Relative change from cycle to cycle under which a point has settled.</param>
+    /// <param name="cancellation">Stops the run between cycles.</param>
+    public static IReadOnlyList<OperatingPoint> Run(EngineModel model, IReadOnlyList<double> speeds, EngineDuty? near = null, IProgress<double>? progress = null, double tolerance = 1e-6, CancellationToken cancellation = default)
     {
-        var options = new RunOptions { Speeds = speeds, Cancellation = cancellation, Progress = progress };
+        var options = new RunOptions { Speeds = speeds, Cancellation = cancellation, Progress = progress, Tolerance = tolerance };
         if (near is null)
         {
             return model.Run(options);

@@ -16,7 +16,10 @@ namespace Gudgeon.Book.Duty;
 public sealed class WhatIf
 {
     /// <summary>Speeds of a first look.</summary>
-    public const int FewSpeeds = 7;
+    public const int FewSpeeds = 6;
+
+    /// <summary>A first look settles to less than can be seen in a curve; the whole run settles as every run does.</summary>
+    private const double Roughly = 1e-4, Closely = 1e-6;
 
     private readonly BuildBook _book;
     private EngineDuty _near;
@@ -53,7 +56,7 @@ public sealed class WhatIf
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public WhatIfAnswer Look(Wishes wishes, CancellationToken stop = default) => Told(() => At(wishes, Few(), null, stop));
 
-    /// <summary>A look with the speeds that it left out.</summary>
+    /// <summary>A look made whole: every speed, settled as closely as any run.</summary>
     /// <exception cref="BadInputException">What is wished cannot be had; the sentence says why.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public WhatIfAnswer Whole(WhatIfAnswer look, CancellationToken stop = default) => Told(() =>
@@ -91,22 +94,20 @@ public sealed class WhatIf
     {
         var driven = wishes.Boost is { } boost ? wishes with { DriveRatio = DriveRatioFor(boost, wishes, near ?? _near, stop) } : wishes;
         var values = Values(driven);
-        return Run(wishes, values, Assembled(values), speeds, [], near, stop);
+        return Run(wishes, values, Assembled(values), speeds, near, near is null ? Roughly : Closely, stop);
     }
 
-    /// <summary>The speeds of a look that are still to be run, beside those that it has.</summary>
     private WhatIfAnswer Finish(WhatIfAnswer look, IReadOnlyList<double> speeds, CancellationToken stop)
     {
-        var rest = speeds.Except(look.Duty.Points.Select(p => p.Speed)).Except(look.Unsettled).ToList();
-        var whole = Run(look.Wishes, look.Values, look.Duty.Spec, rest, look.Duty.Points, look.Duty, stop);
+        var whole = Run(look.Wishes, look.Values, look.Duty.Spec, [.. speeds.Except(look.Unsettled)], look.Duty, Closely, stop);
         return whole with { Unsettled = [.. look.Unsettled, .. whole.Unsettled], IsWhole = true };
     }
 
-    private WhatIfAnswer Run(Wishes wishes, IReadOnlyDictionary<string, string> values, EngineSpec spec, IReadOnlyList<double> speeds, IReadOnlyList<OperatingPoint> have, EngineDuty? near, CancellationToken stop)
+    private WhatIfAnswer Run(Wishes wishes, IReadOnlyDictionary<string, string> values, EngineSpec spec, IReadOnlyList<double> speeds, EngineDuty? near, double tolerance, CancellationToken stop)
     {
         var model = Model(spec);
-        var points = EngineRun.Run(model, speeds, near ?? _near, cancellation: stop).Select(p => p.Converged ? p : Afresh(model, p.Speed, stop)).ToList();
-        var settled = have.Concat(points.Where(p => p.Converged)).OrderBy(p => p.Speed).ToList();
+        var points = EngineRun.Run(model, speeds, near ?? _near, cancellation: stop, tolerance: tolerance).Select(p => p.Converged ? p : Afresh(model, p.Speed, stop)).ToList();
+        var settled = points.Where(p => p.Converged).OrderBy(p => p.Speed).ToList();
         if (settled.Count == 0)
         {
             throw new BadInputException("the engine run settles at no speed with these values");

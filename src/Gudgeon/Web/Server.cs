@@ -9,7 +9,6 @@ using Gudgeon.Web.Readings;
 using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.RateLimiting;
-using MudBlazor.Services;
 
 namespace Gudgeon.Web;
 
@@ -76,7 +75,6 @@ internal static class Server
     private static void Services(IServiceCollection services, Workshop workshop)
     {
         services.AddRazorComponents().AddInteractiveServerComponents(o => o.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(10));
-        services.AddMudServices();
         services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(Home, "keys"))).SetApplicationName("gudgeon");
         services.AddRateLimiter(limiter =>
         {

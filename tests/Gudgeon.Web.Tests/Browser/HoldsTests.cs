@@ -47,6 +47,8 @@ public class HoldsTests(Browsing browsing) : IClassFixture<Browsing>
     public async Task OpensToWhatItRestsOn()
     {
         var page = await Findings();
+        // Another test may have set a limit by which both cylinders hold alike.
+        await page.GetByRole(AriaRole.Button, new() { Name = "Every instance" }).ClickAsync();
         await Row(page, "Squish clearance, cold [1]").FocusAsync();
         await page.Keyboard.PressAsync("Enter");
         await Expect(Row(page, "Squish clearance, cold [1]")).ToHaveAttributeAsync("aria-expanded", "true");

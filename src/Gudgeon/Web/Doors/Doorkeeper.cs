@@ -46,7 +46,7 @@ internal sealed class Doorkeeper(Devices devices, IReadOnlySet<string> names)
 
     /// <summary>What an unpaired device may have: the page that asks for the code, and what it is drawn with.</summary>
     private static bool IsOpen(PathString path) =>
-        path == PairPath || path == "/app.css" || path == "/icon.svg" || path == "/look.js" || path.StartsWithSegments("/_content/MudBlazor", StringComparison.Ordinal);
+        path == PairPath || path == "/app.css" || path == "/icon.svg" || path == "/look.js";
 
     /// <summary>Whether a request that may change something, or opens a connection, comes from a page of our own.</summary>
     private static bool OwnOrigin(HttpRequest request)

@@ -3,7 +3,7 @@ namespace Gudgeon.Web.Doors;
 /// <summary>What every answer tells the browser: nothing from outside, no frames, no guessing of types.</summary>
 internal static class SecureHeaders
 {
-    /// <summary>Scripts and connections of our own only. The component library sets styles on elements, hence unsafe-inline for styles alone.</summary>
+    /// <summary>Scripts and connections of our own only. Pictures set styles on their elements, hence unsafe-inline for styles alone.</summary>
     private const string Policy =
         "default-src 'self'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; " +
         "object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
