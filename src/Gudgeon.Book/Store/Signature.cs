@@ -14,6 +14,14 @@ namespace Gudgeon.Book.Store;
 /// <param name="EditsSince">Edits made since that stand, other signatures left out; 0 while the book is as it was signed.</param>
 public sealed record Signature(long Revision, string Statement, string By, string Device, string At, long Over, string Seal, long EditsSince)
 {
+    /// <summary>Whether the book is still as it was signed, in words.</summary>
+    public string Since => EditsSince switch
+    {
+        0 => "the book is as it was signed",
+        1 => "the book was edited since: 1 edit stands",
+        _ => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"the book was edited since: {EditsSince} edits stand"),
+    };
+
     internal static IReadOnlyList<Signature> List(SqliteConnection connection)
     {
         var edits = connection.Query<long>(

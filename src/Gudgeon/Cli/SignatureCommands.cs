@@ -60,5 +60,5 @@ internal sealed class SignaturesCommand : Command<ReadSettings>
     internal static string Words(Signature s) => string.Join(Environment.NewLine,
         $"{s.By} signed \"{s.Statement}\"",
         $"        {s.At} at {s.Device}, over revision {s.Over} with the seal {s.Seal}",
-        $"        {(s.EditsSince == 0 ? "the book is as it was signed" : s.EditsSince == 1 ? "the book was edited since: 1 edit stands" : $"the book was edited since: {s.EditsSince} edits stand")}");
+        $"        {s.Since}");
 }

@@ -79,6 +79,11 @@ internal static class Server
         services.AddRateLimiter(limiter =>
         {
             limiter.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
+            limiter.OnRejected = async (context, stop) =>
+            {
+                context.HttpContext.Response.ContentType = "text/plain; charset=utf-8";
+                await context.HttpContext.Response.WriteAsync("Too many tries from this device; wait a minute and go back.", stop);
+            };
             ReadingsEndpoint.AddLimit(limiter);
             limiter.AddPolicy(Guessing, context => RateLimitPartition.GetFixedWindowLimiter(
                 HttpMethods.IsPost(context.Request.Method) ? context.Connection.RemoteIpAddress?.ToString() ?? "" : "look",

@@ -70,6 +70,22 @@ public class OverviewTests(Browsing browsing) : IClassFixture<Browsing>
         await Expect(lately).ToContainTextAsync("Ada at");
     }
 
+    /// <summary>A signature stands over the book as it was, and says when that is no longer so.</summary>
+    [Fact]
+    public async Task IsSignedByName()
+    {
+        var page = await browsing.Open(browsing.Served.Page(book: "wren"));
+        var signed = page.GetByRole(AriaRole.Region, new() { Name = "Signed" });
+        await signed.GetByRole(AriaRole.Button, new() { Name = "Sign as" }).ClickAsync();
+        await Expect(signed.GetByRole(AriaRole.Status)).ToContainTextAsync("statement");
+        await signed.GetByLabel("Sign the book as it stands").FillAsync("bottom end checked, ready to close");
+        await signed.GetByRole(AriaRole.Button, new() { Name = "Sign as" }).ClickAsync();
+        await Expect(signed.GetByRole(AriaRole.Listitem)).ToContainTextAsync("the book is as it was signed");
+        Assert.Contains("bottom end checked, ready to close", await Served.Command("signatures", browsing.Served.PathOf("wren")), StringComparison.Ordinal);
+        await Served.Command("set", browsing.Served.PathOf("wren"), "vehicle.mass", "151 kg");
+        await Expect(signed.GetByRole(AriaRole.Listitem)).ToContainTextAsync("edited since: 1 edit stands");
+    }
+
     [Theory]
     [InlineData(false, false)]
     [InlineData(true, true)]

@@ -64,6 +64,20 @@ public class SprintTests(Browsing browsing) : IClassFixture<Browsing>
         Assert.Empty(browsing.Faults);
     }
 
+    /// <summary>A run is kept with its title, and is stale once a value that it read is another.</summary>
+    [Fact]
+    public async Task ARunIsKeptAndGoesStale()
+    {
+        var page = await browsing.Open(browsing.Served.Page("sprint", "wren"));
+        var kept = page.GetByRole(AriaRole.Region, new() { Name = "Kept runs" }).First;
+        await kept.GetByLabel("Keep this run in the book as").FillAsync("before the strip day");
+        await kept.GetByRole(AriaRole.Button, new() { Name = "Keep the run" }).ClickAsync();
+        await Expect(kept.GetByRole(AriaRole.Row, new() { Name = "before the strip day" })).ToContainTextAsync("every value that it read is as it was");
+        Assert.Contains("before the strip day", await Served.Command("runs", browsing.Served.PathOf("wren")), StringComparison.Ordinal);
+        await Served.Command("set", browsing.Served.PathOf("wren"), "vehicle.mass", "152 kg");
+        await Expect(kept.GetByRole(AriaRole.Row, new() { Name = "before the strip day" })).ToContainTextAsync("stale");
+    }
+
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
