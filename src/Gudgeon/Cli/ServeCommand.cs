@@ -82,10 +82,17 @@ internal sealed class ServeCommand : AsyncCommand<ServeCommand.Settings>
     /// <summary>Has the answers of the first page worked before anybody asks.</summary>
     private static void Warm(Workshop workshop)
     {
-        if (workshop.Keys is [var only] && workshop.Find(only) is { } book)
+        try
         {
-            book.Ask(Questions.Findings);
-            book.Ask(Questions.Ladder);
+            if (workshop.Keys is [var only] && workshop.Find(only) is { } book)
+            {
+                book.Ask(Questions.Findings);
+                book.Ask(Questions.Ladder);
+            }
+        }
+        catch (BadInputException)
+        {
+            // The page of that book says what is wrong with it.
         }
     }
 }
