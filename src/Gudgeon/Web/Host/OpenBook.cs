@@ -19,6 +19,8 @@ public sealed record Working(string Name, double Share);
 /// </summary>
 public sealed class OpenBook : IDisposable
 {
+    private const int MostKept = 60;
+
     private static readonly TimeSpan Glance = TimeSpan.FromSeconds(1);
 
     private readonly Lock _gate = new();
@@ -32,6 +34,7 @@ public sealed class OpenBook : IDisposable
     private bool _busy;
     private string _stamp;
     private int _version;
+    private long _asks;
 
     /// <param name="path">The file.</param>
     /// <exception cref="BadInputException">Not a book.</exception>
@@ -76,9 +79,11 @@ public sealed class OpenBook : IDisposable
         {
             if (!_answers.TryGetValue(question.Name, out var kept))
             {
+                Forget();
                 _answers[question.Name] = kept = new Kept(question.Name, question.Work);
             }
 
+            kept.Asked = ++_asks;
             if (kept.Version != _version)
             {
                 kept.Version = _version;
@@ -194,6 +199,15 @@ public sealed class OpenBook : IDisposable
         Changed?.Invoke();
     }
 
+    /// <summary>Lets the answers go that nobody has asked for longest.</summary>
+    private void Forget()
+    {
+        foreach (var old in _answers.Values.Where(k => k.State != AnswerState.Working).OrderBy(k => k.Asked).Take(_answers.Count - MostKept).ToList())
+        {
+            _answers.Remove(old.Name);
+        }
+    }
+
     private void Enqueue(Kept kept)
     {
         _queue.Remove(kept);
@@ -291,6 +305,8 @@ public sealed class OpenBook : IDisposable
         public string Sentence { get; set; } = "";
 
         public int Version { get; set; } = -1;
+
+        public long Asked { get; set; }
     }
 
     /// <summary>Takes the progress of the work to the pages, not more often than people can see.</summary>
