@@ -7,3 +7,4 @@ EngineBench.Sweep();
 EngineBench.Points();
 EngineBench.Cycles();
 GasBench.TemperatureOfEnergy();
+PipeBench.Sod();
