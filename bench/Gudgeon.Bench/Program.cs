@@ -16,3 +16,4 @@ EngineBench.Sweep();
 EngineBench.Points();
 EngineBench.Cycles();
 GasBench.TemperatureOfEnergy();
+PipeBench.Sod();
