@@ -8,6 +8,12 @@ if (args is ["what-if"])
     return;
 }
 
+if (args is ["pipes"])
+{
+    PipeBench.Sod();
+    return;
+}
+
 BookBench.Sweep();
 BookBench.Recheck();
 WhatIfBench.Sliders();
