@@ -42,7 +42,7 @@ public static class FieldSheet
     {
         var open = subject.Path + "[";
         var used = written.Where(p => p.StartsWith(open, StringComparison.Ordinal)).Select(p => p[open.Length..p.IndexOf(']', StringComparison.Ordinal)]);
-        string[] always = subject.Indexing == Indexing.Valve ? ["", "inlet", "exhaust"] : [""];
+        string[] always = subject.Indexing == Indexing.Valve ? ["", .. Valve.Sides] : [""];
         return [.. always.Concat(used).Distinct(StringComparer.Ordinal).Order(IndexOrder.Instance)];
     }
 

@@ -7,8 +7,6 @@ namespace Gudgeon.Book.Checks;
 /// <summary>Index keys of the parts that a build has.</summary>
 internal static class Instances
 {
-    private static readonly string[] Sides = ["inlet", "exhaust"];
-
     /// <summary>"1", "2", … for the cylinders; one empty key when their number is not known.</summary>
     public static IEnumerable<string> Cylinders(View view)
     {
@@ -21,7 +19,7 @@ internal static class Instances
     /// else one for the side.
     /// </summary>
     public static IEnumerable<string> Valves(View view, params Subject[] subjects) =>
-        Sides.SelectMany(side => subjects.Any(s => view.Indices(s).Any(i => i.StartsWith(side + ".", StringComparison.Ordinal))) ? EachValve(view, side) : [side]);
+        Valve.Sides.SelectMany(side => subjects.Any(s => view.Indices(s).Any(i => i.StartsWith(side + ".", StringComparison.Ordinal))) ? EachValve(view, side) : [side]);
 
     /// <summary>Keys that the book uses for a subject, without those that are groups of others; one empty key, not known yet, when it uses none.</summary>
     public static IEnumerable<string> Named(View view, Subject subject)

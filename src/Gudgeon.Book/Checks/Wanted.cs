@@ -1,4 +1,5 @@
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
 
 namespace Gudgeon.Book.Checks;
@@ -14,6 +15,11 @@ public static class Wanted
         var grouped = missing.GroupBy(Group).Select(g => g.Count() == 1 ? g.First() : Together([.. g])).ToList();
         return grouped.Count <= Most ? string.Join(", ", grouped) : $"{string.Join(", ", grouped.Take(Most))} and {grouped.Count - Most} more";
     }
+
+    /// <summary>Why something cannot be worked: "the engine cannot be run yet; wanted: engine.revLimit".</summary>
+    /// <param name="what">What cannot be worked.</param>
+    /// <param name="trace">What it read.</param>
+    public static BadInputException Refusal(string what, Trace trace) => new($"{what} yet; wanted: {Words(trace.Missing)}");
 
     private static string Group(string path) => Try(path) is { } address ? address.Field.Path + "|" + Side(address.Index) : path;
 

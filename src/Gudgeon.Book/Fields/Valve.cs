@@ -5,6 +5,9 @@ namespace Gudgeon.Book.Fields;
 /// <summary>Valves, their cams and ports: valve[inlet], valve[exhaust.2], valve[inlet.1.2].</summary>
 public static class Valve
 {
+    /// <summary>Sides of the head, the first part of an index.</summary>
+    public static readonly IReadOnlyList<string> Sides = ["inlet", "exhaust"];
+
     private static readonly Subject Subject = new("valve", "Valve", Indexing.Valve);
 
     public static readonly Field Count = Subject.Count("count", "Valves per cylinder on this side", (1, 3));

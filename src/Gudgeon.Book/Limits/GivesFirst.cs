@@ -102,11 +102,7 @@ public static class GivesFirst
     private static (Field Field, string Source, double Now) Varied(Snapshot snapshot, DutyDesk desk)
     {
         var view = new View(snapshot, desk);
-        if (view.Duty() is null)
-        {
-            throw new BadInputException($"the engine cannot be run yet; wanted: {Wanted.Words(view.Trace.Missing)}");
-        }
-
+        Demand.Engine(view);
         var field = view.WordOr(Blower.Kind, "none") == "none" ? Engine.RevLimit : Blower.DriveRatio;
         var found = snapshot.Find(new FieldAddress(field, ""))!;
         return (field, found.Source, found.Value.Si);

@@ -32,7 +32,6 @@ public sealed record Need(double Power, IReadOnlyList<NeedLine> Lines, string No
 /// <param name="desk">Where engine runs are made and kept.</param>
 public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
 {
-    private const double QuarterMile = 402.336;
     private const double Close = 2e-5;
     private const double FarthestBlower = 2;
     private const double FarthestIdeal = 8;
@@ -62,14 +61,14 @@ public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
     public Need ForQuarter(double time)
     {
         var view = new View(snapshot, desk);
-        var spec = SprintAssembly.Build(view, QuarterMile) ?? throw new BadInputException($"the run cannot be computed yet; wanted: {Wanted.Words(view.Trace.Missing)}");
+        var spec = Demand.Strip(view, StripLength.QuarterMile);
         var scale = StandingStart.TorqueScaleFor(spec, time);
         var now = view.Duty()!;
         return scale.Possible
             ? ForPower(scale.Scale * now.Power.Value)
             : new Need(
                 now.Power.Value,
-                [new("quarter-mile time", StandingStart.Run(spec).At(QuarterMile)?.Time ?? double.NaN, scale.BestTime, double.NaN, Dimension.Time, "s")],
+                [new("quarter-mile time", StandingStart.Run(spec).At(StripLength.QuarterMile)?.Time ?? double.NaN, scale.BestTime, double.NaN, Dimension.Time, "s")],
                 $"a quarter mile in {Target.QuarterTime.Print(time)} cannot be had by power: with any amount of it the best is {Target.QuarterTime.Print(Math.Round(scale.BestTime, 3))}, held back chiefly by {EnumWords.Of(scale.ChiefLimit.ToString())}",
                 false);
     }

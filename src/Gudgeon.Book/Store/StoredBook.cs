@@ -116,6 +116,9 @@ public sealed class StoredBook : BookFile
         return new SettleValue((int)conflict.Revision, path, change, second ? JsonPlace.Parse(conflict.Content, path).OnOneLine() : null);
     });
 
+    /// <summary>No attached file may be larger, bytes.</summary>
+    public const int LargestFile = Attaching.Limit;
+
     /// <summary>Keeps a file with the book.</summary>
     /// <param name="file">The file; at most 20 MiB, of a type that is known.</param>
     /// <param name="about">Path of the field that it is about; empty for the whole book.</param>

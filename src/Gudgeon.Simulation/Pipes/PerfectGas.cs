@@ -1,6 +1,6 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
+using static Gudgeon.Simulation.Pipes.Lanes;
 
 namespace Gudgeon.Simulation.Pipes;
 
@@ -35,10 +35,4 @@ internal static class PerfectGas
             Put(gas.Degrees, i, degrees);
         }
     }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector<double> At(double[] array, int i) => Unsafe.ReadUnaligned<Vector<double>>(ref Unsafe.As<double, byte>(ref Unsafe.Add(ref MemoryMarshal.GetArrayDataReference(array), i)));
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Put(double[] array, int i, Vector<double> value) => Unsafe.WriteUnaligned(ref Unsafe.As<double, byte>(ref Unsafe.Add(ref MemoryMarshal.GetArrayDataReference(array), i)), value);
 }

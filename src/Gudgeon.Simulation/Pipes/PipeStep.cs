@@ -1,12 +1,12 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
+using static Gudgeon.Simulation.Pipes.Lanes;
 
 namespace Gudgeon.Simulation.Pipes;
 
 /// <summary>
 /// One step of the gas in a pipe: MUSCL–Hancock with the MC limiter on density, velocity, pressure and shares, and HLLC
-/// fluxes (Toro, Riemann Solvers and Numerical Methods for Fluid Dynamics, 3rd ed. 2009, sections 14.4 and 10.4–10.6).
+/// fluxes (Toro, Riemann Solvers and Numerical Methods for Fluid Dynamics, 3rd ed. 2009, sections 14.4 and 10.4–10.6; from memory).
 /// Without a branch in its loops, so that each works on a whole vector of cells. Nothing is allocated.
 /// </summary>
 internal static class PipeStep
@@ -172,18 +172,6 @@ internal static class PipeStep
             momentum + (push * ((starRho * contact) - (rho * u))),
             energy + (push * (starTotal - total)));
     }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static ref double First(double[] array) => ref MemoryMarshal.GetArrayDataReference(array);
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector<double> At(ref double first, int i) => Unsafe.ReadUnaligned<Vector<double>>(ref Unsafe.As<double, byte>(ref Unsafe.Add(ref first, i)));
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector<double> At(double[] array, int i) => At(ref First(array), i);
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Put(double[] array, int i, Vector<double> value) => Unsafe.WriteUnaligned(ref Unsafe.As<double, byte>(ref Unsafe.Add(ref First(array), i)), value);
 
     /// <summary>The gas on one side of a face.</summary>
     private readonly record struct Side(Vector<double> Density, Vector<double> Velocity, Vector<double> Pressure, Vector<double> Energy);

@@ -5,7 +5,7 @@ internal static class Wall
 {
     /// <summary>
     /// Pressure on a wall that stops a gas: behind a shock when it comes, behind a rarefaction when it goes (Toro 2009,
-    /// section 6.3.3 and eqs 4.6–4.7 with the star velocity at rest). Zero when it goes faster than it can follow.
+    /// section 6.3.3 and eqs 4.6–4.7 with the star velocity at rest; from memory). Zero when it goes faster than it can follow.
     /// </summary>
     /// <param name="rho">Density, kg/m³.</param>
     /// <param name="u">Velocity towards the wall, m/s.</param>

@@ -45,6 +45,13 @@ public sealed record SprintResult(
 {
     /// <summary>The split at this distance from the start beam, m; null when the run did not pass it.</summary>
     public SprintSplit? At(double distance) => Splits.FirstOrDefault(s => Math.Abs(s.Distance - distance) < 1e-6);
+
+    /// <summary>Seconds under each limit from the first movement to a distance, m.</summary>
+    public IEnumerable<(SprintLimit Limit, double Seconds)> TimeUnder(double distance)
+    {
+        var until = Trace.TakeWhile(p => p.Distance <= distance).ToList();
+        return until.Zip(until.Skip(1)).GroupBy(p => p.First.Limit).Select(g => (g.Key, g.Sum(p => p.Second.Time - p.First.Time)));
+    }
 }
 
 /// <summary>One timed distance.</summary>

@@ -95,4 +95,4 @@ public sealed record SprintAir(double Density, double DragArea, double DragHeigh
 /// <param name="Friction">Greatest drive force over load at the rear tyre; infinite for a tyre that never slips.</param>
 /// <param name="Rollout">Travel of the front wheel before it frees the start beam and the clock starts, m.</param>
 /// <param name="Finish">Distance from the start beam to the end of the run, m; the quarter mile when left out.</param>
-public sealed record SprintStrip(double Friction = 1.2, double Rollout = 0.3048, double Finish = 402.336);
+public sealed record SprintStrip(double Friction = 1.2, double Rollout = 0.3048, double Finish = StripLength.QuarterMile);

@@ -3,7 +3,6 @@ namespace Gudgeon.Simulation.Sprint;
 /// <summary>The standing-start run: from rest at the stage to the end of the strip.</summary>
 public static class StandingStart
 {
-    private const double QuarterMile = 402.336;
     private const double LargestScale = 64;
 
     /// <summary>Runs the strip.</summary>
@@ -25,7 +24,7 @@ public static class StandingStart
     {
         SprintSpecException.Unless(double.IsFinite(time) && time > 0, "quarter-mile time: must be above zero");
         SprintChecks.Check(spec);
-        var quarter = spec with { Strip = spec.Strip with { Finish = QuarterMile } };
+        var quarter = spec with { Strip = spec.Strip with { Finish = StripLength.QuarterMile } };
         var best = Scaled(quarter, LargestScale);
         var bestTime = TimeOf(best);
         if (bestTime > time)
@@ -57,7 +56,7 @@ public static class StandingStart
         return new SprintRun(quarter with { Engine = quarter.Engine with { Torques = torques } }).Run();
     }
 
-    private static double TimeOf(SprintResult result) => result.At(QuarterMile)?.Time ?? double.PositiveInfinity;
+    private static double TimeOf(SprintResult result) => result.At(StripLength.QuarterMile)?.Time ?? double.PositiveInfinity;
 
     private static SprintLimit Chief(SprintResult result) => result.LimitTimes.MaxBy(limit => limit.Value).Key;
 }

@@ -36,19 +36,7 @@ internal sealed class AttachmentsCommand : Command<ReadSettings>
 {
     public override int Execute(CommandContext context, ReadSettings settings, CancellationToken cancellationToken)
     {
-        var attachments = Books.Store(Books.Find(settings.Path)).Attachments;
-        if (settings.Json)
-        {
-            Out.Json(attachments);
-            return 0;
-        }
-
-        foreach (var attachment in attachments)
-        {
-            Out.Line(Words(attachment));
-        }
-
-        Out.LineIf(attachments.Count == 0, "no attachments");
+        Out.List(Books.Store(Books.Find(settings.Path)).Attachments, settings.Json, Words, "no attachments");
         return 0;
     }
 

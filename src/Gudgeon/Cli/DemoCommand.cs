@@ -75,7 +75,6 @@ internal sealed class DemoCommand : Command<DemoCommand.Settings>
     /// <summary>The results of a build, worked once and printed as one page.</summary>
     private sealed class Page(BuildBook book, string folder, string name, DutyDesk desk)
     {
-        private const double QuarterMile = 402.336;
         private const int MostLines = 8;
 
         private readonly Snapshot _now = book.Now();
@@ -92,7 +91,7 @@ internal sealed class DemoCommand : Command<DemoCommand.Settings>
             _findings = appraiser.Appraise(_now);
             var view = new View(_now, desk);
             _duty = view.Duty() ?? throw new BadInputException($"the engine cannot be run; wanted: {Wanted.Words(view.Trace.Missing)}");
-            _sprint = SprintCommand.Run(new View(_now, desk));
+            _sprint = Demand.Sprint(new View(_now, desk));
             _ladder = GivesFirst.Climb(_now, desk);
             _need = new NeedSolver(_now, desk).ForPower(_ladder.Target ?? _duty.Power.Value);
             var quick = new Appraiser(new DutyDesk()) { WithUncertainty = false };
@@ -105,7 +104,7 @@ internal sealed class DemoCommand : Command<DemoCommand.Settings>
             var (power, speed) = _duty.Power;
             Out.Line($"{book.Name.ToUpperInvariant()} - an invented build, not a real machine");
             Out.Line($"Power    {Target.Power.Print(Math.Round(power, 0))} at {Engine.RevLimit.Print(speed)}, {(_ladder.Target is { } t ? $"target {Target.Power.Print(t)}" : "no target set")}; boost {Math.Max(0, _duty.Most(f => f.Boost).Value / 1e5).ToString("F2", CultureInfo.InvariantCulture)} bar, peak pressure {(_duty.PeakPressure.Value / 1e5).ToString("F0", CultureInfo.InvariantCulture)} bar");
-            var quarter = _sprint.At(QuarterMile);
+            var quarter = _sprint.At(StripLength.QuarterMile);
             Out.Line($"Strip    quarter mile {(quarter is null ? "not reached" : $"{quarter.Time.ToString("F2", CultureInfo.InvariantCulture)} s at {Figures.Print(quarter.TrapSpeed, Calc.Catalogue.Dimension.Speed, "km/h", 4)} (60 ft {_sprint.Splits[0].Time.ToString("F2", CultureInfo.InvariantCulture)} s)")}");
             Out.Line($"Parts    {string.Join(", ", Enum.GetValues<Verdict>().Select(v => $"{_findings.Count(f => f.Verdict == v)} {v.Words()}"))}");
             Out.Line();

@@ -47,5 +47,22 @@ internal static class Out
         }
     }
 
+    /// <summary>Prints things one after the other, or as JSON; <paramref name="none"/> when there are none.</summary>
+    public static void List<T>(IReadOnlyList<T> things, bool json, Func<T, string> words, string none)
+    {
+        if (json)
+        {
+            Json(things);
+            return;
+        }
+
+        foreach (var thing in things)
+        {
+            Line(words(thing));
+        }
+
+        LineIf(things.Count == 0, none);
+    }
+
     public static void Json(object value) => Line(JsonSerializer.Serialize(value, Options));
 }

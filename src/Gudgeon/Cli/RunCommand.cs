@@ -88,7 +88,7 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
 
         var speeds = Speeds(view, settings);
         return spec is null || speeds.Count == 0
-            ? throw new BadInputException($"the engine cannot be run yet; wanted: {Book.Checks.Wanted.Words(view.Trace.Missing)}")
+            ? throw Book.Checks.Wanted.Refusal("the engine cannot be run", view.Trace)
             : EngineRun.Run(spec, speeds, null, Progress.OnTerminal("engine run"), stop);
     }
 

@@ -41,19 +41,7 @@ internal sealed class SignaturesCommand : Command<ReadSettings>
 {
     public override int Execute(CommandContext context, ReadSettings settings, CancellationToken cancellationToken)
     {
-        var signatures = Books.Store(Books.Find(settings.Path)).Signatures;
-        if (settings.Json)
-        {
-            Out.Json(signatures);
-            return 0;
-        }
-
-        foreach (var signature in signatures)
-        {
-            Out.Line(Words(signature));
-        }
-
-        Out.LineIf(signatures.Count == 0, "no signatures");
+        Out.List(Books.Store(Books.Find(settings.Path)).Signatures, settings.Json, Words, "no signatures");
         return 0;
     }
 

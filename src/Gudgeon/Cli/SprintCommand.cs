@@ -17,8 +17,6 @@ internal sealed class SprintCommand : Command<SprintCommand.Settings>
     /// <summary>What stands under every run.</summary>
     internal const string Advice = "The clock starts one foot after the stage. Advice to a competent rider: the strip's marshals and scrutineers have the last word.";
 
-    private const double Mile = 1609.344;
-
     internal sealed class Settings : KeepSettings
     {
         [CommandOption("--weather <VALUES>")]
@@ -35,7 +33,7 @@ internal sealed class SprintCommand : Command<SprintCommand.Settings>
         var book = settings.Open().Book;
         var given = Books.Given(settings.Weather, "weather.");
         var view = new View(book.Supposing(given).Now(), Books.Desk(cancellationToken));
-        var result = Run(view);
+        var result = Demand.Sprint(view);
         if (settings.Svg is not null)
         {
             Pictures.Sprint(result, settings.Svg, settings.Imperial);
@@ -54,21 +52,6 @@ internal sealed class SprintCommand : Command<SprintCommand.Settings>
         return 0;
     }
 
-    /// <summary>The run over a mile.</summary>
-    /// <exception cref="BadInputException">Something is missing or makes no machine.</exception>
-    internal static SprintResult Run(View view)
-    {
-        var spec = SprintAssembly.Build(view, Mile) ?? throw new BadInputException($"the run cannot be computed yet; wanted: {Book.Checks.Wanted.Words(view.Trace.Missing)}");
-        try
-        {
-            return StandingStart.Run(spec);
-        }
-        catch (SprintSpecException e)
-        {
-            throw new BadInputException(e.Message);
-        }
-    }
-
     internal static void Table(SprintResult result, bool imperial)
     {
         var unit = imperial ? "mph" : "km/h";
@@ -84,18 +67,11 @@ internal sealed class SprintCommand : Command<SprintCommand.Settings>
             Out.Line(string.Create(CultureInfo.InvariantCulture, $"shift {shift.From} to {shift.From + 1} at {shift.Time:F2} s, {Speed(shift.Speed)}, {Engine.RevLimit.Print(Math.Round(shift.EngineSpeedBefore * 30 / Math.PI) * Math.PI / 30)}"));
         }
 
-        foreach (var (limit, seconds) in TimeUnder(result).OrderByDescending(p => p.Seconds))
+        foreach (var (limit, seconds) in result.TimeUnder(StripLength.QuarterMile).OrderByDescending(p => p.Seconds))
         {
             Out.Line(string.Create(CultureInfo.InvariantCulture, $"held back by {EnumWords.Of(limit.ToString())} for {seconds:F2} s of the quarter mile"));
         }
 
         Out.Line(Advice);
-    }
-
-    /// <summary>Seconds under each limit from the first movement to a distance, m; the quarter mile when left out.</summary>
-    internal static IEnumerable<(SprintLimit Limit, double Seconds)> TimeUnder(SprintResult result, double distance = 402.336)
-    {
-        var quarter = result.Trace.TakeWhile(p => p.Distance <= distance).ToList();
-        return quarter.Zip(quarter.Skip(1)).GroupBy(p => p.First.Limit).Select(g => (g.Key, g.Sum(p => p.Second.Time - p.First.Time)));
     }
 }

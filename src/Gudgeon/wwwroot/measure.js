@@ -434,7 +434,7 @@ function stored({ detail: { reading, answer } }) {
     if (of && of === place) {
         drawHolds();
         clearTimeout(watch);
-        watch = setTimeout(() => verdicts(of, reading.id), 0);
+        watch = setTimeout(() => verdicts(of), 0);
     }
 }
 

@@ -74,6 +74,16 @@ public class StandingStartTests(ITestOutputHelper output)
         SprintSpec Wind(double speed) => spec with { Air = spec.Air with { HeadWind = speed } };
     }
 
+    /// <summary>The limits together take as long as the run does, roll-out and all.</summary>
+    [Theory]
+    [InlineData(201.168)]
+    [InlineData(402.336)]
+    public void TheLimitsShareTheTimeOfTheRunAmongThem(double distance)
+    {
+        var run = StandingStart.Run(Machines.ThreeHundredHorsepower(1.2));
+        Assert.Equal(run.RolloutTime + run.At(distance)!.Time, run.TimeUnder(distance).Sum(t => t.Seconds), 0.03);
+    }
+
     [Fact]
     public void SplitsDoNotDependOnHowFarTheRunGoes()
     {

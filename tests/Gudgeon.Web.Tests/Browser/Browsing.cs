@@ -23,7 +23,6 @@ public class Browsing : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        Assertions.SetDefaultExpectTimeout(20000);
         Served = await Served.Start(Share, "heron", "wren");
         // As patient as the actions: the machine may be busy with an engine run.
         Assertions.SetDefaultExpectTimeout(20000);

@@ -142,7 +142,8 @@ public partial class MeasureTests(Browsing browsing) : IClassFixture<Browsing>
     public async Task AReadingWhoseAcknowledgementIsLostIsStoredOnce()
     {
         var page = await browsing.Open(Field("crank.mass"), phone: true);
-        await With(page, "bench scale", "Tom");
+        // A scale of its own: the page offers the ± of the last reading with an instrument, here in kilograms.
+        await With(page, "floor scale", "Tom");
         var lost = 0;
         await page.RouteAsync("**/readings", async route =>
         {

@@ -73,6 +73,22 @@ public sealed class OpenBookTests : IDisposable
         Assert.True(seen > 0);
     }
 
+    /// <summary>Reading a store touches its files; only an edit makes answers old.</summary>
+    [Fact]
+    public async Task AFileThatWasOnlyTouchedLeavesAnswersAsTheyAre()
+    {
+        var worked = 0;
+        var question = new Question<string>("the name", a => $"{a.Book.Name} {Interlocked.Increment(ref worked)}");
+        _open.Ask(question);
+        await Until(() => _open.Ask(question).IsReady);
+        var file = _open.File;
+        File.SetLastWriteTimeUtc(_open.Path, DateTime.UtcNow.AddSeconds(5));
+        await Task.Delay(2500);
+        Assert.Same(file, _open.File);
+        Assert.True(_open.Ask(question).IsReady);
+        Assert.Equal(1, worked);
+    }
+
     [Fact]
     public async Task ARefusedEditLeavesTheBookAsItWas()
     {

@@ -9,7 +9,6 @@ namespace Gudgeon.Book.Checks.Goal;
 /// <summary>Quarter-mile time that the standing-start run predicts against the time that is wanted.</summary>
 public sealed class TargetQuarterCheck : Check
 {
-    private const double QuarterMile = 402.336;
 
     public override string Id => "target-quarter";
 
@@ -26,11 +25,11 @@ public sealed class TargetQuarterCheck : Check
     public override Judgement Examine(View view, string index)
     {
         var time = double.NaN;
-        if (SprintAssembly.Build(view, QuarterMile) is { } spec)
+        if (SprintAssembly.Build(view, StripLength.QuarterMile) is { } spec)
         {
             try
             {
-                time = StandingStart.Run(spec).At(QuarterMile)?.Time ?? double.PositiveInfinity;
+                time = StandingStart.Run(spec).At(StripLength.QuarterMile)?.Time ?? double.PositiveInfinity;
             }
             catch (SprintSpecException e)
             {

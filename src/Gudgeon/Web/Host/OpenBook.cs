@@ -3,6 +3,7 @@ using Gudgeon.Book.Checks;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Rows;
+using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
 
@@ -168,6 +169,13 @@ public sealed class OpenBook : IDisposable
 
         try
         {
+            // Reading a store touches its files, and so does a small picture that is kept: an edit is what raises the revision.
+            if (File is StoredBook && Trouble.Length == 0 && StoredBook.RevisionAt(Path) == File.Revision)
+            {
+                _stamp = stamp;
+                return;
+            }
+
             Take(BookFile.Open(Path), stamp);
         }
         catch (BadInputException e)

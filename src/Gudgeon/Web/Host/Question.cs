@@ -65,18 +65,17 @@ public static class Questions
     public static readonly Question<EngineDuty> Duty = new("the engine run", a =>
     {
         a.Desk.Progress = a.Progress;
-        var view = new View(a.Now, a.Desk);
-        return view.Duty(whole: true) ?? throw new BadInputException($"the engine cannot be run yet; wanted: {Wanted.Words(view.Trace.Missing)}");
+        return Demand.Engine(new View(a.Now, a.Desk), whole: true);
     });
 
     /// <summary>The standing start over a mile.</summary>
-    public static readonly Question<SprintResult> Sprint = new("the standing start", a => SprintCommand.Run(new View(a.Now, a.Desk)));
+    public static readonly Question<SprintResult> Sprint = new("the standing start", a => Demand.Sprint(new View(a.Now, a.Desk)));
 
     /// <summary>The standing start in other air than the book's.</summary>
     /// <param name="air">Values of the weather, by path; the book's where there is none.</param>
     public static Question<SprintResult> SprintIn(IReadOnlyDictionary<string, KnownValue> air) => air.Count == 0
         ? Sprint
-        : new($"the standing start with {string.Join(", ", air.Values.Select(v => $"{v.Field.Label} {v.Content}"))}", a => SprintCommand.Run(new View(a.Book.Supposing(air).Now(), a.Desk)));
+        : new($"the standing start with {string.Join(", ", air.Values.Select(v => $"{v.Field.Label} {v.Content}"))}", a => Demand.Sprint(new View(a.Book.Supposing(air).Now(), a.Desk)));
 
     /// <summary>One cycle of the engine run over its crank angle.</summary>
     /// <param name="speed">Crank speed, rad/s.</param>

@@ -18,10 +18,15 @@ internal static class BookLinks
     /// <summary>Address of a page of a book.</summary>
     public static string To(string key, string part = "") => $"/book/{Uri.EscapeDataString(key)}{(part.Length > 0 ? "/" + part : "")}";
 
-    /// <summary>File name of the book that an address is about; empty when it is about none.</summary>
+    /// <summary>
+    /// File name of the book that an address is about, or from which it was come to: the handbook is about no book, and
+    /// yet keeps the way back. Empty when there is none.
+    /// </summary>
     public static string KeyOf(string uri)
     {
-        var parts = new Uri(uri).AbsolutePath.Split('/', StringSplitOptions.RemoveEmptyEntries);
-        return parts is ["book", var key, ..] ? Uri.UnescapeDataString(key) : "";
+        var address = new Uri(uri);
+        return address.AbsolutePath.Split('/', StringSplitOptions.RemoveEmptyEntries) is ["book", var key, ..]
+            ? Uri.UnescapeDataString(key)
+            : System.Web.HttpUtility.ParseQueryString(address.Query)["book"] ?? "";
     }
 }

@@ -69,13 +69,11 @@ internal static class Bench
         return subject.Indexing switch
         {
             Indexing.Cylinder => [.. cylinders, ""],
-            Indexing.Valve => Sides.SelectMany(side => cylinders.SelectMany(c => EachValve(now, side, c)).Append(side)),
+            Indexing.Valve => Valve.Sides.SelectMany(side => cylinders.SelectMany(c => EachValve(now, side, c)).Append(side)),
             Indexing.Name => now.Indices(subject).Count == 0 ? [""] : [],
             _ => [""],
         };
     }
-
-    private static readonly string[] Sides = ["inlet", "exhaust"];
 
     private static IEnumerable<string> EachValve(Snapshot now, string side, string cylinder) => Enumerable.Range(1, Count(now, new FieldAddress(Valve.Count, side)))
         .Select(place => string.Create(CultureInfo.InvariantCulture, $"{side}.{cylinder}.{place}"));

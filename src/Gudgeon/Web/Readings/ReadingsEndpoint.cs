@@ -21,7 +21,6 @@ internal static class ReadingsEndpoint
     private const string Limit = "readings";
     private const int PerSecond = 20;
     private const int LargestReading = 16 * 1024;
-    private const int LargestPhoto = 20 * 1024 * 1024;
 
     /// <summary>Adds the rate at which one device may send.</summary>
     public static void AddLimit(RateLimiterOptions limiter) => limiter.AddPolicy(Limit, context => RateLimitPartition.GetTokenBucketLimiter(
@@ -33,7 +32,7 @@ internal static class ReadingsEndpoint
     {
         var book = app.MapGroup("/book/{key}").RequireRateLimiting(Limit).AddEndpointFilter(OneSentence);
         book.MapPost("/readings", Take).WithMetadata(new RequestSizeLimitAttribute(LargestReading));
-        book.MapPost("/photos", TakePhoto).WithMetadata(new RequestSizeLimitAttribute(LargestPhoto));
+        book.MapPost("/photos", TakePhoto).WithMetadata(new RequestSizeLimitAttribute(StoredBook.LargestFile));
         book.MapGet("/verdicts", Verdicts);
     }
 
@@ -125,7 +124,7 @@ internal static class ReadingsEndpoint
         }
         catch (BadHttpRequestException e) when (e.StatusCode == StatusCodes.Status413PayloadTooLarge)
         {
-            return Sentence(e.StatusCode, string.Create(CultureInfo.InvariantCulture, $"given too much, wanted a reading of at most {LargestReading / 1024} KiB or a photo of at most {LargestPhoto / 1048576} MiB"));
+            return Sentence(e.StatusCode, string.Create(CultureInfo.InvariantCulture, $"given too much, wanted a reading of at most {LargestReading / 1024} KiB or a photo of at most {StoredBook.LargestFile / 1048576} MiB"));
         }
     }
 
