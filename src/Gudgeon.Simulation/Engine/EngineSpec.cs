@@ -3,7 +3,7 @@ using Gudgeon.Calc.Gas;
 namespace Gudgeon.Simulation.Engine;
 
 /// <summary>
-/// A four-stroke spark-ignition engine described for the lumped cycle simulation. SI units throughout, except that crank
+/// A four-stroke spark-ignition engine described for the cycle simulation. SI units throughout, except that crank
 /// angles are in degrees, as the trade writes them.
 /// </summary>
 public sealed record EngineSpec
@@ -37,6 +37,9 @@ public sealed record EngineSpec
 
     /// <summary>From the exhaust valves to the open air.</summary>
     public ExhaustSpec Exhaust { get; init; } = new();
+
+    /// <summary>The pipes; with them the engine is run by the wave depth, null by the lumped one.</summary>
+    public PipeworkSpec? Pipework { get; init; }
 
     /// <summary>The air the engine stands in.</summary>
     public AmbientSpec Ambient { get; init; } = new();
