@@ -52,6 +52,9 @@ public sealed record FuelDelivery
     /// <summary>Crank angle in which the liquid in the cylinder falls to 1/e far from saturation, degrees.</summary>
     public double EvaporationAngle { get; init; } = 40;
 
+    /// <summary>How far before the inlet valve the injector stands, along the middle of the pipe, m; the wave depth only.</summary>
+    public double InjectorDistance { get; init; } = 0.1;
+
     /// <summary>Temperature of the fuel injected, K.</summary>
     public double Temperature { get; init; } = 298.15;
 }

@@ -1,3 +1,5 @@
+using Gudgeon.Simulation.Pipes;
+
 namespace Gudgeon.Simulation.Engine;
 
 /// <summary>
@@ -9,9 +11,10 @@ public sealed class EngineState
     private readonly double[] _temperatures;
     private readonly Mixture[] _contents;
     private readonly ZoneState[] _zones;
+    private readonly PipeState[] _pipes;
 
-    private EngineState(double[] temperatures, Mixture[] contents, ZoneState[] zones) =>
-        (_temperatures, _contents, _zones) = (temperatures, contents, zones);
+    private EngineState(double[] temperatures, Mixture[] contents, ZoneState[] zones, PipeState[] pipes) =>
+        (_temperatures, _contents, _zones, _pipes) = (temperatures, contents, zones, pipes);
 
     internal static EngineState Capture(March march, Network net)
     {
@@ -19,10 +22,11 @@ public sealed class EngineState
         return new EngineState(
             [.. march.Nodes.Temperature],
             [.. Enumerable.Range(0, net.NodeCount).Select(march.ContentOf)],
-            [.. march.Zones.Select((z, c) => ZoneState.Of(z, march.Nodes.Pressure[net.Cylinders[c]]))]);
+            [.. march.Zones.Select((z, c) => ZoneState.Of(z, march.Nodes.Pressure[net.Cylinders[c]]))],
+            [.. march.Pipes.Select(PipeState.Of)]);
     }
 
-    internal bool Fits(Network net) => _temperatures.Length == net.NodeCount && _zones.Length == net.Cylinders.Length;
+    internal bool Fits(Network net) => _temperatures.Length == net.NodeCount && _zones.Length == net.Cylinders.Length && _pipes.Length == net.Pipes.Length;
 
     internal void Restore(March march, Network net)
     {
@@ -38,6 +42,11 @@ public sealed class EngineState
         {
             var n = net.Cylinders[c];
             march.FillCylinder(c, _contents[n], _temperatures[n], _zones[c]);
+        }
+
+        for (var p = 0; p < _pipes.Length; p++)
+        {
+            _pipes[p].Restore(march.Pipes[p]);
         }
     }
 }

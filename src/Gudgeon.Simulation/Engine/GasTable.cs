@@ -46,7 +46,7 @@ internal sealed class GasTable
     /// <param name="fuelPerAir">Mass of fuel to mass of moist air.</param>
     public GasTable(in GasMixture air, Fuel? fuel, double fuelPerAir)
     {
-        AirR = air.GasConstant;
+        (AirMixture, AirR) = (air, air.GasConstant);
         VapourR = fuel?.VapourGasConstant ?? AirR;
         FuelPerAir = fuelPerAir;
         (_boiling, _evaporation) = fuel is null ? (300, 0) : (BoilingPoint(fuel.Shares), fuel.LatentHeat / VapourR);
@@ -58,11 +58,18 @@ internal sealed class GasTable
             _liquid[k] = fuel?.LiquidEnthalpy(t) ?? _air[k];
         }
 
+        Frozen = FrozenOf(air, fuel);
         FillBurned(air, fuel);
         _airEntropy = Entropies(_air, _ => AirR);
         _vapourEntropy = Entropies(_vapour, _ => VapourR);
         _burnedEntropy = Entropies(_burned[0], k => _burnedR[0][k]);
     }
+
+    /// <summary>The air with its humidity.</summary>
+    public GasMixture AirMixture { get; }
+
+    /// <summary>Burned gas as it is when it no longer reacts.</summary>
+    public GasMixture Frozen { get; }
 
     /// <summary>Specific gas constant of the air, J/(kg·K).</summary>
     public double AirR { get; }
@@ -226,10 +233,15 @@ internal sealed class GasTable
     /// <summary>Boiling points at 1 atm of iso-octane (which also stands for the middle of petrol), ethanol and methanol, K; by mass share.</summary>
     private static double BoilingPoint(FuelShares shares) => (shares.IsoOctane * 372.4) + (shares.Ethanol * 351.4) + (shares.Methanol * 337.7);
 
+    private Elements BurnedElements(in GasMixture air, Fuel? fuel) =>
+        fuel is null ? air.Elements : (AirOfBurned * air.Elements) + (FuelOfBurned * fuel.ElementsPerKilogram);
+
+    private GasMixture FrozenOf(in GasMixture air, Fuel? fuel) =>
+        fuel is null ? air : Equilibrium.AtTemperaturePressure(BurnedElements(air, fuel), FreezingTemperature, FreezingPressure).Frozen();
+
     private void FillBurned(in GasMixture air, Fuel? fuel)
     {
-        var elements = fuel is null ? air.Elements : (AirOfBurned * air.Elements) + (FuelOfBurned * fuel.ElementsPerKilogram);
-        var frozen = fuel is null ? air : Equilibrium.AtTemperaturePressure(elements, FreezingTemperature, FreezingPressure).Frozen();
+        var elements = BurnedElements(air, fuel);
         for (var c = 0; c < Columns; c++)
         {
             (_burned[c], _burnedR[c]) = (new double[Nodes], new double[Nodes]);
@@ -240,7 +252,7 @@ internal sealed class GasTable
                 var t = Lowest + (k * Step);
                 if (k < Freezing || fuel is null)
                 {
-                    (_burned[c][k], _burnedR[c][k]) = c == 0 ? (frozen.Energy(t), frozen.GasConstant) : (_burned[0][k], _burnedR[0][k]);
+                    (_burned[c][k], _burnedR[c][k]) = c == 0 ? (Frozen.Energy(t), Frozen.GasConstant) : (_burned[0][k], _burnedR[0][k]);
                     continue;
                 }
 

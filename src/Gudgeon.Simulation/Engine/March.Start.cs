@@ -55,7 +55,12 @@ internal sealed partial class March
             }
 
             FillVolume(_net.Plenum, new(1, 0, 0, 0), pressure, temperature);
-            FillVolume(_net.Collector, new(0, 0, 1, 0), 1.05 * ambient.Pressure, _spec.Combustion is null ? temperature : 1000);
+            if (_net.Collector >= 0)
+            {
+                FillVolume(_net.Collector, new(0, 0, 1, 0), 1.05 * ambient.Pressure, _spec.Combustion is null ? temperature : 1000);
+            }
+
+            FillPipes(pressure, temperature);
         }
         else
         {
@@ -64,7 +69,7 @@ internal sealed partial class March
 
         for (var c = 0; c < _zones.Length; c++)
         {
-            if (!_net.Imposed)
+            if (!_net.Imposed && !_net.Piped)
             {
                 FillVolume(_net.Ports[c], new(1, _setup.FuelPerAir, 0, 0), pressure, temperature);
             }

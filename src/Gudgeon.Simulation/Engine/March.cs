@@ -48,6 +48,7 @@ internal sealed partial class March
         PrepareBlower();
         PrepareReservoirs();
         PrepareImposed();
+        PreparePipes();
     }
 
     public int Steps { get; }
@@ -83,6 +84,8 @@ internal sealed partial class March
         {
             Record.Work[c][Steps] = State[_at.Work(c)];
         }
+
+        SettleWalls();
     }
 
     /// <summary>Puts the nodes' condition to the state at crank angle 0.</summary>
@@ -108,9 +111,11 @@ internal sealed partial class March
             Evaluate(i, State, _rate0);
         }
 
+        AdvancePipes(i, _rate0);
         Observe(i);
         Predict();
         Evaluate(i + 1, _predicted, _rate1);
+        AddPipes(_rate1);
         Correct();
         Partition(i + 1);
     }
@@ -175,8 +180,12 @@ internal sealed partial class March
 
         f[_at.PlenumPressure] = Nodes.Pressure[_net.Plenum];
         f[_at.PlenumTemperature] = Nodes.Temperature[_net.Plenum];
-        f[_at.CollectorPressure] = Nodes.Pressure[_net.Collector];
         f[_at.AirboxPressure] = Nodes.Pressure[_net.Airbox];
+        if (_net.Collector >= 0)
+        {
+            f[_at.CollectorPressure] = Nodes.Pressure[_net.Collector];
+        }
+
         if (_net.Delivery >= 0)
         {
             f[_at.DeliveryPressure] = Nodes.Pressure[_net.Delivery];
@@ -244,7 +253,7 @@ internal sealed partial class March
         if (!_net.Imposed && c == 0)
         {
             detail.PlenumPressure[i] = Nodes.Pressure[_net.Plenum];
-            detail.ExhaustPressure[i] = Nodes.Pressure[_net.Collector];
+            detail.ExhaustPressure[i] = _net.Collector >= 0 ? Nodes.Pressure[_net.Collector] : _exhaustPressure;
         }
     }
 

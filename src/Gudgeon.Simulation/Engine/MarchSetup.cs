@@ -1,5 +1,6 @@
 using Gudgeon.Calc.Gas;
 using Gudgeon.Calc.Weather;
+using Gudgeon.Simulation.Pipes;
 
 namespace Gudgeon.Simulation.Engine;
 
@@ -19,11 +20,15 @@ internal sealed class MarchSetup
         FuelPerAir = fuel is null ? 0 : 1 / (spec.Lambda * fuel.StoichiometricAirFuelRatio() * (1 + humidity));
         Gas = like is not null && HaveSameGases(like.Spec, spec) ? like.Gas : new GasTable(Air.Of(AirModel.StandardDry, humidity), fuel, FuelPerAir);
         Network = new Network(spec);
+        PipeGas = new PipeGas(Gas.AirMixture, fuel, Gas.Frozen);
     }
 
     public EngineSpec Spec { get; }
 
     public GasTable Gas { get; }
+
+    /// <summary>The gases as the pipes have them.</summary>
+    public PipeGas PipeGas { get; }
 
     public Network Network { get; }
 
@@ -55,8 +60,27 @@ internal sealed class MarchSetup
     {
         const double Stable = 1.9;
         var wanted = (int)Math.Ceiling(720 / crankStep);
+        if (Network.Piped)
+        {
+            wanted = Math.Max(wanted, StepsOfPipes(4 * Math.PI / speed, wanted));
+        }
+
         var stepTime = 4 * Math.PI / speed / wanted;
         return wanted * Math.Clamp((int)Math.Ceiling(stepTime * QuickestRate(Tables(720)) / Stable), 1, 4000);
+    }
+
+    /// <summary>
+    /// Steps in which the waves of hot exhaust cross no cell, or twice as long ones, which the hot pipes then halve, when that
+    /// still divides the cycle finely enough. Rounded up so that neighbouring speeds share tables.
+    /// </summary>
+    private int StepsOfPipes(double cycleTime, int least)
+    {
+        const double HotWave = 1000, Courant = 0.9;
+        const int Round = 40;
+        var shortest = Network.Pipes.Min(p => p.Duct.CellLength);
+        var steps = cycleTime * HotWave / (Courant * shortest);
+        steps = steps / 2 > least ? steps / 2 : steps;
+        return (int)Math.Ceiling(steps / Round) * Round;
     }
 
     private static bool HaveSameGases(EngineSpec a, EngineSpec b) =>
@@ -69,7 +93,7 @@ internal sealed class MarchSetup
         var slope = Math.Sqrt(2 * 1.35 / FlowFunction.Softening);
         var (cool, hot) = (380 * slope, 750 * slope);
         var rate = 0.0;
-        for (var c = 0; c < tables.Length; c++)
+        for (var c = 0; c < tables.Length && !Network.Piped; c++)
         {
             var t = tables[c];
             for (var i = 0; i < t.Angle.Length; i++)
@@ -94,8 +118,8 @@ internal sealed class MarchSetup
         }
 
         var (intake, exhaust) = (Spec.Intake, Spec.Exhaust);
-        var runners = intake.RunnerArea * tables.Length;
-        var collector = hot * (exhaust.OutletArea + tables.Sum(t => t.ExhaustOut.Max())) / exhaust.CollectorVolume;
+        var runners = Network.Piped ? 0 : intake.RunnerArea * tables.Length;
+        var collector = Network.Piped ? 0 : hot * (exhaust.OutletArea + tables.Sum(t => t.ExhaustOut.Max())) / exhaust.CollectorVolume;
         var plenum = cool * (intake.ThrottleArea + runners) / intake.PlenumVolume;
         var airbox = cool * (intake.FilterArea + intake.ThrottleArea) / intake.AirboxVolume;
         var delivery = intake.Induction is null ? 0 : cool * intake.ThrottleArea / intake.DeliveryVolume;

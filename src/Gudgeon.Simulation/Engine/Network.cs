@@ -43,13 +43,18 @@ internal sealed class Network
         Cylinders = new int[spec.Cylinders.Count];
         Ports = new int[spec.Cylinders.Count];
         Imposed = spec.ImposedPorts is not null;
+        Piped = spec.Pipework is not null && !Imposed;
         AddIntake(spec);
         for (var c = 0; c < Cylinders.Length; c++)
         {
             AddCylinder(spec, c);
         }
 
-        if (!Imposed)
+        if (Piped)
+        {
+            Pipes = new PipeNetwork(spec, Cylinders, Plenum, Tailpipe, Add).Lines;
+        }
+        else if (!Imposed)
         {
             _links.Add(new(LinkKind.Outlet, Collector, Tailpipe, spec.Exhaust.OutletArea));
         }
@@ -69,15 +74,22 @@ internal sealed class Network
 
     public bool Imposed { get; }
 
+    /// <summary>Whether pipes stand where the lumped depth has port volumes and a collector.</summary>
+    public bool Piped { get; }
+
+    /// <summary>The pipes; none in the lumped depth.</summary>
+    public PipeLine[] Pipes { get; } = [];
+
     public int Airbox { get; private set; } = -1;
 
     public int Delivery { get; private set; } = -1;
 
     public int Plenum { get; private set; } = -1;
 
+    /// <summary>The exhaust of the lumped depth, or −1.</summary>
     public int Collector { get; private set; } = -1;
 
-    /// <summary>Inlet port of each cylinder.</summary>
+    /// <summary>Inlet port of each cylinder; −1 where a pipe leads to its valve.</summary>
     public int[] Ports { get; }
 
     /// <summary>Node of each cylinder.</summary>
@@ -112,13 +124,22 @@ internal sealed class Network
             _links.Add(new(LinkKind.Relief, Delivery >= 0 ? Delivery : Plenum, Ambient, relief.Area));
         }
 
-        Collector = Add(spec.Exhaust.CollectorVolume);
+        if (!Piped)
+        {
+            Collector = Add(spec.Exhaust.CollectorVolume);
+        }
     }
 
     private void AddCylinder(EngineSpec spec, int c)
     {
-        Ports[c] = Add(Imposed ? 0 : spec.Intake.PortVolume);
+        Ports[c] = Piped ? -1 : Add(Imposed ? 0 : spec.Intake.PortVolume);
         Cylinders[c] = Add(0);
+        _links.Add(new(LinkKind.BlowBy, Cylinders[c], Crankcase, spec.Cylinders[c].BlowByArea, c));
+        if (Piped)
+        {
+            return;
+        }
+
         var exhaust = Imposed ? Add(0) : Collector;
         if (!Imposed)
         {
@@ -127,7 +148,6 @@ internal sealed class Network
 
         _links.Add(new(LinkKind.InletValve, Ports[c], Cylinders[c], 0, c));
         _links.Add(new(LinkKind.ExhaustValve, Cylinders[c], exhaust, 0, c));
-        _links.Add(new(LinkKind.BlowBy, Cylinders[c], Crankcase, spec.Cylinders[c].BlowByArea, c));
     }
 
     private int Add(double volume)

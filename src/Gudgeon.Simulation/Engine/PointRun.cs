@@ -5,6 +5,12 @@ namespace Gudgeon.Simulation.Engine;
 /// <summary>One operating point: cycles until they repeat, then the figures.</summary>
 internal static class PointRun
 {
+    /// <summary>
+    /// What repeats from cycle to cycle no closer: limiters switch on and off with the last digits of a wave. Torque is then
+    /// known to about this much.
+    /// </summary>
+    private const double WaveTolerance = 1e-4;
+
     public static OperatingPoint Run(MarchSetup setup, double speed, RunOptions options, EngineState? previous)
     {
         var net = setup.Network;
@@ -30,7 +36,7 @@ internal static class PointRun
                 return new OperatingPoint(speed, cycle, double.PositiveInfinity, null, null, null);
             }
 
-            if (change < options.Tolerance)
+            if (change < (net.Piped ? Math.Max(options.Tolerance, WaveTolerance) : options.Tolerance))
             {
                 return Finish(setup, march, repeat, speed, cycle, options.WithTraces);
             }

@@ -42,7 +42,7 @@ internal sealed class Repetition
         _march.EvaluateStart();
         _march.State.CopyTo(_start, 0);
         _march.Nodes.Temperature.CopyTo(_startTemperature, 0);
-        _startTotals = Totals.Stored(_march.State, _setup);
+        _startTotals = Totals.Stored(_march.State, _setup) + _march.InPipes();
     }
 
     /// <summary>Largest relative change of node masses, temperatures and work per cylinder over the cycle just marched.</summary>
@@ -166,7 +166,7 @@ internal sealed class Repetition
 
     private CycleBalance Close()
     {
-        var end = Totals.All(_march.State, _setup, _march.Layout);
+        var end = Totals.All(_march.State, _setup, _march.Layout) + _march.InPipes();
         var passed = Totals.Passed(_march.State, _setup, _march.Layout);
         return new CycleBalance(
             Relative(end.Air - _startTotals.Air, passed.Air),
@@ -183,6 +183,8 @@ internal sealed class Repetition
 /// <summary>Conserved amounts: air and fuel with their share in burned gas, energy with enthalpies of formation.</summary>
 internal readonly record struct Totals(double Air, double Fuel, double Energy)
 {
+    public static Totals operator +(Totals a, Totals b) => new(a.Air + b.Air, a.Fuel + b.Fuel, a.Energy + b.Energy);
+
     /// <summary>What the volumes hold at the start of a cycle, when reservoirs and sums stand at nothing.</summary>
     public static Totals Stored(double[] y, MarchSetup setup) => Sum(y, setup, n => IsVolume(setup.Network, n), x => x);
 

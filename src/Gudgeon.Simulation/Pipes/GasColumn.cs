@@ -16,7 +16,7 @@ public sealed class GasColumn
         Carried = carried;
         double[] Fresh() => new double[cells + 2 + Vector<double>.Count];
         (Density, Velocity, Pressure, Energy) = (Fresh(), Fresh(), Fresh(), Fresh());
-        (SoundSquared, Degrees) = (Fresh(), Fresh());
+        (Temperature, SoundSquared, Degrees) = (Fresh(), Fresh(), Fresh());
         (Momentum, Total) = (Fresh(), Fresh());
         (LeftDensity, LeftVelocity, LeftPressure, LeftEnergy) = (Fresh(), Fresh(), Fresh(), Fresh());
         (RightDensity, RightVelocity, RightPressure, RightEnergy) = (Fresh(), Fresh(), Fresh(), Fresh());
@@ -46,6 +46,9 @@ public sealed class GasColumn
 
     /// <summary>Specific internal energy, J/kg.</summary>
     public double[] Energy { get; }
+
+    /// <summary>K.</summary>
+    public double[] Temperature { get; }
 
     /// <summary>Speed of sound squared, m²/s².</summary>
     public double[] SoundSquared { get; }

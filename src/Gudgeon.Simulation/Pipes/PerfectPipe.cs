@@ -17,24 +17,12 @@ internal sealed class PerfectPipe
 {
     private readonly Duct _duct;
     private readonly double _gamma;
-    private readonly double[] _area;
-    private readonly double[] _perVolume;
-    private readonly double[]? _widening;
-    private readonly double[] _widens;
+    private readonly DuctArrays _shape;
 
     public PerfectPipe(Duct duct, double gamma)
     {
-        (_duct, _gamma) = (duct, gamma);
+        (_duct, _gamma, _shape) = (duct, gamma, new DuctArrays(duct));
         Gas = new GasColumn(duct.Cells, 0);
-        var length = duct.Cells + 2 + Vector<double>.Count;
-        (_area, _perVolume, _widens) = (new double[length], new double[length], new double[length]);
-        duct.FaceArea.ToArray().CopyTo(_area, 0);
-        for (var i = 0; i < duct.Cells; i++)
-        {
-            _widens[i + 1] = (duct.FaceArea[i + 1] - duct.FaceArea[i]) / duct.Volume[i];
-        }
-
-        _widening = _widens.Any(w => w != 0) ? new double[length] : null;
     }
 
     public GasColumn Gas { get; }
@@ -58,27 +46,14 @@ internal sealed class PerfectPipe
     /// <summary>Marches one time step.</summary>
     public void March(double dt)
     {
-        for (var i = 0; i < _duct.Cells; i++)
-        {
-            _perVolume[i + 1] = dt / _duct.Volume[i];
-        }
-
-        if (_widening is not null)
-        {
-            for (var i = 1; i <= _duct.Cells; i++)
-            {
-                _widening[i] = 0.5 * dt * _widens[i];
-            }
-        }
-
         var n = Gas.Cells;
         Beyond(0, 1, First);
         Beyond(n + 1, n, Last);
-        PipeStep.Evolve(Gas, dt / _duct.CellLength, _widening);
+        PipeStep.Evolve(Gas, dt / _duct.CellLength, _shape.Widening, dt);
         PipeStep.Fluxes(Gas);
         End(0, Gas.LeftDensity[1], Gas.LeftVelocity[1], Gas.LeftPressure[1], First, -1);
         End(n, Gas.RightDensity[n], Gas.RightVelocity[n], Gas.RightPressure[n], Last, 1);
-        PipeStep.Update(Gas, _area, _perVolume);
+        PipeStep.Update(Gas, _shape.FaceArea, _shape.PerVolume, dt);
         PerfectGas.Solve(Gas, _gamma);
     }
 

@@ -16,12 +16,13 @@ internal static class PipeStep
     /// <summary>Carries the face states of every cell half a step on.</summary>
     /// <param name="gas">The gas; the cells beyond the ends are set.</param>
     /// <param name="ratio">Time step over cell length, s/m.</param>
-    /// <param name="widening">(dA/dx)/A times half the time step of each cell, s/m, at the cell's index; null for a straight pipe.</param>
+    /// <param name="widening">(dA/dx)/A of each cell, 1/m, at the cell's index; null for a straight pipe.</param>
+    /// <param name="dt">Time step, s.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void Evolve(GasColumn gas, double ratio, double[]? widening)
+    public static void Evolve(GasColumn gas, double ratio, double[]? widening, double dt)
     {
         var n = gas.Cells;
-        var r = new Vector<double>(0.5 * ratio);
+        var (r, halfStep) = (new Vector<double>(0.5 * ratio), new Vector<double>(0.5 * dt));
         ref var rho0 = ref First(gas.Density);
         ref var u0 = ref First(gas.Velocity);
         ref var p0 = ref First(gas.Pressure);
@@ -40,7 +41,7 @@ internal static class PipeStep
             var pStep = -r * ((u * dp) + (rho * c2 * du));
             if (widening is not null)
             {
-                var w = At(ref First(widening), i) * rho * u;
+                var w = halfStep * At(ref First(widening), i) * rho * u;
                 rhoStep -= w;
                 pStep -= c2 * w;
             }
@@ -97,13 +98,15 @@ internal static class PipeStep
     /// <summary>Takes what the fluxes bring and carry away; gas at rest in a taper stays at rest to the last digit.</summary>
     /// <param name="gas">The gas; all fluxes are set.</param>
     /// <param name="faceArea">Area of each face, m², padded.</param>
-    /// <param name="perVolume">Time step over the volume of each cell, s/m³, at the cell's index, padded.</param>
+    /// <param name="perVolume">One over the volume of each cell, 1/m³, at the cell's index, padded with zeros.</param>
+    /// <param name="dt">Time step, s.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void Update(GasColumn gas, double[] faceArea, double[] perVolume)
+    public static void Update(GasColumn gas, double[] faceArea, double[] perVolume, double dt)
     {
+        var step = new Vector<double>(dt);
         for (var i = 1; i <= gas.Cells; i += Vector<double>.Count)
         {
-            var (a, b, w) = (At(faceArea, i - 1), At(faceArea, i), At(perVolume, i));
+            var (a, b, w) = (At(faceArea, i - 1), At(faceArea, i), step * At(perVolume, i));
             var p = At(gas.Pressure, i);
             Put(gas.Density, i, At(gas.Density, i) + (w * ((a * At(gas.MassFlux, i - 1)) - (b * At(gas.MassFlux, i)))));
             Put(gas.Momentum, i, At(gas.Momentum, i) + (w * ((a * (At(gas.MomentumFlux, i - 1) - p)) - (b * (At(gas.MomentumFlux, i) - p)))));

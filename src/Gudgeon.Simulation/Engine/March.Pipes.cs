@@ -1,0 +1,316 @@
+using Gudgeon.Simulation.Pipes;
+using static Gudgeon.Simulation.Engine.MarchLayout;
+
+namespace Gudgeon.Simulation.Engine;
+
+/// <summary>
+/// The pipes of the wave depth. A step takes each pipe on by itself, in as many parts as its quickest wave wants, against
+/// the volumes at its ends with their pressures carried on from the last step; what went through a mouth then moves the
+/// volume evenly over the step, so that one gives what the other receives.
+/// </summary>
+internal sealed partial class March
+{
+    private const double Courant = 0.9;
+    private const double StefanBoltzmann = 5.670374419e-8;
+
+    private Pipe[] _pipes = [];
+    private double[] _pipeRates = [];
+    private double[] _fastest = [];
+    private double[] _pressureBefore = [];
+    private double[] _rtBefore = [];
+    private double[] _enthalpyBefore = [];
+    private int[] _injectors = [];
+    private double _exhaustPressure;
+    private double _outletOpening = 1;
+
+    /// <summary>The pipes, in the order of the network's.</summary>
+    public IReadOnlyList<Pipe> Pipes => _pipes;
+
+    /// <summary>What the pipes hold.</summary>
+    public Totals InPipes()
+    {
+        var (air, fuel, energy) = (0.0, 0.0, 0.0);
+        foreach (var pipe in _pipes)
+        {
+            var gas = pipe.Gas;
+            for (var cell = 0; cell < gas.Cells; cell++)
+            {
+                var (i, volume) = (cell + 1, pipe.Duct.Volume[cell]);
+                var (vapour, burned) = (gas.ShareDensity[PipeGas.Vapour][i], gas.ShareDensity[PipeGas.Burned][i]);
+                var droplets = gas.Carried > PipeGas.Droplets ? gas.ShareDensity[PipeGas.Droplets][i] : 0;
+                air += volume * (gas.Density[i] - vapour - burned - droplets + (_gas.AirOfBurned * burned));
+                fuel += volume * (vapour + droplets + (_gas.FuelOfBurned * burned));
+                energy += volume * gas.Total[i];
+            }
+        }
+
+        return new(air, fuel, energy);
+    }
+
+    private void PreparePipes()
+    {
+        if (!_net.Piped)
+        {
+            return;
+        }
+
+        _pipes = [.. _net.Pipes.Select(l => new Pipe(l.Duct, _setup.PipeGas, l.Intake ? 3 : 2, l.Spec.Roughness, l.Spec.BendLoss, _spec.Pipework!.HeatScale))];
+        _pipeRates = new double[State.Length];
+        _fastest = new double[_pipes.Length];
+        (_pressureBefore, _rtBefore, _enthalpyBefore) = (new double[_net.NodeCount], new double[_net.NodeCount], new double[_net.NodeCount]);
+        _injectors = [.. _net.Pipes.Select(InjectorOf)];
+        var outlets = _net.Pipes.Where(l => l.Last.Kind == EndKind.OpenAir).Sum(l => l.Duct.FaceArea[^1]);
+        _outletOpening = Math.Min(1, _spec.Exhaust.OutletArea / outlets);
+        for (var p = 0; p < _pipes.Length; p++)
+        {
+            Array.Fill(_pipes[p].Walls.Temperature, _net.Pipes[p].Spec.Wall.Temperature ?? (_net.Pipes[p].Intake ? _spec.Ambient.Temperature : 700));
+        }
+    }
+
+    /// <summary>Index of the cell that fuel is injected into; 0 for none.</summary>
+    private int InjectorOf(PipeLine line)
+    {
+        if (_setup.FuelPerAir == 0 || line.Last.Kind != EndKind.InletValve)
+        {
+            return 0;
+        }
+
+        var place = line.Duct.Length - _spec.Delivery.InjectorDistance;
+        return Math.Clamp((int)(place / line.Duct.CellLength) + 1, 1, line.Duct.Cells);
+    }
+
+    /// <summary>Pipes filled with still gas of a first guess.</summary>
+    private void FillPipes(double pressure, double temperature)
+    {
+        for (var p = 0; p < _pipes.Length; p++)
+        {
+            var hot = !_net.Pipes[p].Intake && _spec.Combustion is not null;
+            var f = _setup.FuelPerAir;
+            ReadOnlySpan<double> shares = _net.Pipes[p].Intake ? [f / (1 + f), 0, 0] : [0, hot ? 1 : 0];
+            for (var cell = 0; cell < _pipes[p].Gas.Cells; cell++)
+            {
+                _pipes[p].Set(cell, shares, hot ? 1000 : temperature, 0, _net.Pipes[p].Intake ? pressure : 1.02 * _spec.Ambient.Pressure);
+            }
+
+            _pipes[p].Solve();
+        }
+
+        foreach (var ending in _net.Pipes.SelectMany(l => new[] { (l.Intake, l.First), (l.Intake, l.Last) }))
+        {
+            if (ending.Item2.Kind == EndKind.Volume && ending.Item2.Node != _net.Plenum)
+            {
+                var hot = !ending.Intake && _spec.Combustion is not null;
+                FillVolume(ending.Item2.Node, hot ? new(0, 0, 1, 0) : new(1, ending.Intake ? _setup.FuelPerAir : 0, 0, 0), ending.Intake ? pressure : 1.02 * _spec.Ambient.Pressure, hot ? 1000 : temperature);
+            }
+        }
+    }
+
+    /// <summary>Takes every pipe over the step that begins at a crank index, and adds what its mouths gave to the rates there.</summary>
+    private void AdvancePipes(int i, double[] f)
+    {
+        if (_pipes.Length == 0)
+        {
+            return;
+        }
+
+        Array.Clear(_pipeRates);
+        Array.Clear(_inletFlow);
+        Array.Clear(_exhaustFlow);
+        _exhaustPressure = 0;
+        for (var p = 0; p < _pipes.Length; p++)
+        {
+            Advance(p, i);
+        }
+
+        _pipeRates[_at.CollectorPressure] = _exhaustPressure;
+        Nodes.Pressure.CopyTo(_pressureBefore, 0);
+        Nodes.RT.CopyTo(_rtBefore, 0);
+        Nodes.Enthalpy.CopyTo(_enthalpyBefore, 0);
+        AddPipes(f);
+    }
+
+    /// <summary>Adds what went through the mouths during the step to the rates of nodes and sums.</summary>
+    private void AddPipes(double[] f)
+    {
+        for (var j = 0; j < _pipeRates.Length; j++)
+        {
+            f[j] += _pipeRates[j];
+        }
+    }
+
+    private void Advance(int p, int i)
+    {
+        var (pipe, line) = (_pipes[p], _net.Pipes[p]);
+        _fastest[p] = pipe.Fastest();
+        var parts = Math.Clamp((int)Math.Ceiling(_fastest[p] * _dt / (Courant * pipe.Duct.CellLength)), 1, 50);
+        for (var part = 0; part < parts; part++)
+        {
+            var at = (part + 0.5) / parts;
+            pipe.Begin(_dt / parts);
+            LetThrough(pipe.First, line.First, i, at, 1.0 / parts);
+            LetThrough(pipe.Last, line.Last, i, at, 1.0 / parts);
+            if (_injectors[p] > 0)
+            {
+                Inject(pipe, line, _injectors[p], _dt / parts, 1.0 / parts);
+            }
+
+            pipe.Finish(_dt / parts);
+        }
+    }
+
+    /// <summary>Solves a mouth against what is beyond it, sets the pipe's end and notes what the node beyond receives.</summary>
+    /// <param name="mouth">End of a pipe.</param>
+    /// <param name="ending">What it is.</param>
+    /// <param name="i">Crank index at the begin of the step.</param>
+    /// <param name="at">Part of the step that has gone.</param>
+    /// <param name="share">Part of the step that this stands for.</param>
+    private void LetThrough(PipeMouth mouth, in PipeEnding ending, int i, double at, double share)
+    {
+        var end = mouth.Arriving();
+        var beyond = ending.Kind == EndKind.OpenAir ? OpenAir(end) : BeyondOf(ending.Node, at);
+        var flow = ending.Kind switch
+        {
+            EndKind.InletValve => Mouth.Throat(end, beyond, mouth.Area, Between(_tables[ending.Cylinder].InletIn, i, at), Between(_tables[ending.Cylinder].InletOut, i, at), mouth.Flow.Pressure),
+            EndKind.ExhaustValve => Mouth.Throat(end, beyond, mouth.Area, Between(_tables[ending.Cylinder].ExhaustIn, i, at), Between(_tables[ending.Cylinder].ExhaustOut, i, at), mouth.Flow.Pressure),
+            EndKind.OpenAir when _outletOpening < 1 => Mouth.Throat(end, beyond, mouth.Area, _outletOpening * mouth.Area, _outletOpening * mouth.Area, mouth.Flow.Pressure),
+            _ => Mouth.Open(end, beyond, mouth.Area, ending.Heads, mouth.Flow.Pressure),
+        };
+        Span<double> entering = stackalloc double[3];
+        if (ending.Kind == EndKind.OpenAir)
+        {
+            (entering[0], entering[1]) = (mouth.Share(0), mouth.Share(1));
+        }
+        else
+        {
+            (entering[PipeGas.Vapour], entering[PipeGas.Burned], entering[PipeGas.Droplets]) = (Nodes.Vapour[ending.Node], Nodes.Burned[ending.Node], Nodes.Liquid[ending.Node]);
+            if (mouth.Pipe.Gas.Carried <= PipeGas.Droplets)
+            {
+                entering[PipeGas.Vapour] += entering[PipeGas.Droplets];
+            }
+        }
+
+        mouth.Let(flow, entering);
+        Receive(mouth, ending, flow, share);
+    }
+
+    private void Receive(PipeMouth mouth, in PipeEnding ending, in MouthFlow flow, double share)
+    {
+        var (mass, n) = (share * flow.Outwards, PerNode * ending.Node);
+        if (mass > 0 || ending.Kind == EndKind.OpenAir)
+        {
+            var (vapour, burned) = (mouth.Share(PipeGas.Vapour), mouth.Share(PipeGas.Burned));
+            var droplets = mouth.Pipe.Gas.Carried > PipeGas.Droplets ? mouth.Share(PipeGas.Droplets) : 0;
+            _pipeRates[n] += mass * (1 - vapour - burned - droplets);
+            _pipeRates[n + Vapour] += mass * vapour;
+            _pipeRates[n + Burned] += mass * burned;
+            _pipeRates[n + Liquid] += mass * droplets;
+        }
+        else
+        {
+            _pipeRates[n] += mass * Nodes.Air[ending.Node];
+            _pipeRates[n + Vapour] += mass * Nodes.Vapour[ending.Node];
+            _pipeRates[n + Burned] += mass * Nodes.Burned[ending.Node];
+            _pipeRates[n + Liquid] += mass * Nodes.Liquid[ending.Node];
+        }
+
+        _pipeRates[n + Energy] += mass * flow.Enthalpy;
+        switch (ending.Kind)
+        {
+            case EndKind.InletValve:
+                _inletFlow[ending.Cylinder] += mass;
+                break;
+            case EndKind.ExhaustValve:
+                _exhaustFlow[ending.Cylinder] -= mass;
+                _exhaustPressure += share * flow.Pressure / _tables.Length;
+                break;
+            case EndKind.OpenAir:
+                _pipeRates[_at.OutletMass] += mass;
+                _pipeRates[_at.OutletTemperature] += mass * mouth.Pipe.Gas.Temperature[mouth.Pipe.Gas.Cells];
+                break;
+        }
+    }
+
+    /// <summary>What comes back out of the open air is the gas that left, with its heat.</summary>
+    private Beyond OpenAir(in PipeEnd end)
+    {
+        var rt = end.Pressure / end.Density;
+        var (gamma, half) = (end.Gamma, 0.5 * end.Outwards * end.Outwards);
+        return new(_spec.Ambient.Pressure, rt + ((gamma - 1) / gamma * half), gamma, end.Energy + rt + half);
+    }
+
+    /// <summary>A node's condition carried on into the step as it changed over the one before.</summary>
+    private Beyond BeyondOf(int n, double at)
+    {
+        var (p, rt, h) = (Nodes.Pressure[n], Nodes.RT[n], Nodes.Enthalpy[n]);
+        if (_pressureBefore[n] == 0)
+        {
+            return new(p, rt, Nodes.Gamma[n], h);
+        }
+
+        return new(p + (at * (p - _pressureBefore[n])), rt + (at * (rt - _rtBefore[n])), Nodes.Gamma[n], h + (at * (h - _enthalpyBefore[n])));
+    }
+
+    private static double Between(double[] table, int i, double at) => table[i] + (at * (table[i + 1] - table[i]));
+
+    /// <summary>
+    /// Fuel for the air that passes the injector towards the valve and has none yet. Its given share evaporates there as far as the vapour stays under
+    /// four fifths to all of saturation; the rest travels as droplets.
+    /// </summary>
+    private void Inject(Pipe pipe, PipeLine line, int cell, double dt, double share)
+    {
+        var gas = pipe.Gas;
+        var mass = gas.MassFlux[cell - 1];
+        var (vapour, burned, droplets) = (gas.ShareFlux[PipeGas.Vapour][cell - 1], gas.ShareFlux[PipeGas.Burned][cell - 1], gas.ShareFlux[PipeGas.Droplets][cell - 1]);
+        var dose = line.Duct.FaceArea[cell - 1] * (((mass - vapour - burned - droplets) * _setup.FuelPerAir) - vapour - droplets);
+        if (mass <= 0 || dose <= 0)
+        {
+            return;
+        }
+
+        var (t, pressure) = (gas.Temperature[cell], gas.ShareDensity[PipeGas.Vapour][cell] * _gas.VapourR * gas.Temperature[cell]);
+        var evaporated = _spec.Delivery.EvaporatedInPort * Math.Clamp(5 * (1 - (pressure / _gas.SaturationPressure(t))), 0, 1);
+        var added = dose * dt / line.Duct.Volume[cell - 1];
+        gas.Density[cell] += added;
+        gas.Total[cell] += added * _fuelEnthalpy;
+        gas.ShareDensity[PipeGas.Vapour][cell] += added * evaporated;
+        gas.ShareDensity[PipeGas.Droplets][cell] += added * (1 - evaporated);
+        _pipeRates[(PerNode * Network.Tank) + Liquid] -= share * dose;
+        _pipeRates[(PerNode * Network.Tank) + Energy] -= share * dose * _fuelEnthalpy;
+    }
+
+    /// <summary>Counts the heat that the walls took over the cycle and puts each to the temperature at which it would give as much to the outside.</summary>
+    private void SettleWalls()
+    {
+        for (var p = 0; p < _pipes.Length; p++)
+        {
+            var (walls, duct, wall) = (_pipes[p].Walls, _pipes[p].Duct, _net.Pipes[p].Spec.Wall);
+            for (var i = 1; i <= duct.Cells; i++)
+            {
+                var surface = 4 / duct.Diameter[i - 1] * duct.Volume[i - 1];
+                var (h, ht) = (walls.Coefficient[i], walls.CoefficientTemperature[i]);
+                State[_at.ExhaustHeat] += surface * (ht - (h * walls.Temperature[i]));
+                (walls.Coefficient[i], walls.CoefficientTemperature[i]) = (0, 0);
+                if (wall.Temperature is null && h > 0)
+                {
+                    var time = Steps * _dt;
+                    walls.Temperature[i] = Balanced(h / time, ht / time, wall, walls.Temperature[i]);
+                }
+            }
+        }
+    }
+
+    /// <summary>Wall temperature at which heat from the gas equals heat to the air and by radiation; Newton's method.</summary>
+    private double Balanced(double h, double ht, PipeWall wall, double start)
+    {
+        var outside = _spec.Ambient.Temperature;
+        var radiation = wall.Emissivity * StefanBoltzmann;
+        var t = start;
+        for (var turn = 0; turn < 8; turn++)
+        {
+            var left = ht - (h * t) - (wall.OutsideCoefficient * (t - outside)) - (radiation * ((t * t * t * t) - (outside * outside * outside * outside)));
+            t += left / (h + wall.OutsideCoefficient + (4 * radiation * t * t * t));
+        }
+
+        return t;
+    }
+}

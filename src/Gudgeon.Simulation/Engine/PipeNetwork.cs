@@ -1,0 +1,123 @@
+using Gudgeon.Simulation.Pipes;
+
+namespace Gudgeon.Simulation.Engine;
+
+/// <summary>How a pipe ends.</summary>
+internal enum EndKind
+{
+    /// <summary>In a plenum, a box or a junction.</summary>
+    Volume,
+
+    /// <summary>In the open air; what comes back is what left.</summary>
+    OpenAir,
+
+    InletValve,
+    ExhaustValve,
+}
+
+/// <summary>An end of a pipe.</summary>
+/// <param name="Kind">What it is.</param>
+/// <param name="Node">Node beyond it.</param>
+/// <param name="Heads">Dynamic heads between the pressure beyond and that in the pipe when gas enters.</param>
+/// <param name="Cylinder">Cylinder of a valve, or −1.</param>
+internal readonly record struct PipeEnding(EndKind Kind, int Node, double Heads = 1, int Cylinder = -1);
+
+/// <summary>A pipe of the network; both of its ends in the direction in which the engine breathes.</summary>
+/// <param name="Name">"runner 1", "primary 2", "tail".</param>
+/// <param name="Spec">As described.</param>
+/// <param name="Duct">Cut into cells.</param>
+/// <param name="Intake">Whether it is on the inlet side.</param>
+/// <param name="First">Where it begins.</param>
+/// <param name="Last">Where it ends.</param>
+internal sealed record PipeLine(string Name, PipeSpec Spec, Duct Duct, bool Intake, PipeEnding First, PipeEnding Last)
+{
+    /// <summary>Cylinder whose valves are at one of its ends, or −1.</summary>
+    public int Cylinder => Math.Max(First.Cylinder, Last.Cylinder);
+}
+
+/// <summary>Turns trees of pipes into pipes between nodes.</summary>
+internal sealed class PipeNetwork
+{
+    private const int LeastCells = 3;
+
+    private readonly List<PipeLine> _lines = [];
+    private readonly EngineSpec _spec;
+    private readonly PipeworkSpec _pipework;
+    private readonly int[] _cylinders;
+    private readonly Func<double, int> _addNode;
+
+    /// <param name="spec">The engine, with pipework.</param>
+    /// <param name="cylinders">Node of each cylinder.</param>
+    /// <param name="plenum">Node of the plenum.</param>
+    /// <param name="outside">Node of the world behind the tail.</param>
+    /// <param name="addNode">Adds a node of a volume, m³.</param>
+    public PipeNetwork(EngineSpec spec, int[] cylinders, int plenum, int outside, Func<double, int> addNode)
+    {
+        (_spec, _pipework, _cylinders, _addNode) = (spec, spec.Pipework!, cylinders, addNode);
+        foreach (var tree in _pipework.Inlets)
+        {
+            AddInlet(tree, plenum, 1, "runner", "stem");
+        }
+
+        foreach (var tree in _pipework.Exhausts)
+        {
+            AddExhaust(tree, new(EndKind.OpenAir, outside), depth: 0);
+        }
+
+        Lines = [.. _lines];
+    }
+
+    public PipeLine[] Lines { get; }
+
+    private void AddInlet(PipeTree tree, int from, double heads, string leaf, string stem)
+    {
+        var duct = new Duct(tree.Pipe.Tapers, _pipework.CellLength);
+        var first = new PipeEnding(EndKind.Volume, from, heads + tree.Pipe.EntryLoss);
+        if (tree.Branches.Count == 0)
+        {
+            _lines.Add(new(Named(leaf, tree), tree.Pipe, duct, true, first, new(EndKind.InletValve, _cylinders[tree.Cylinder], 1, tree.Cylinder)));
+            return;
+        }
+
+        var junction = Junction(tree, duct.FaceArea[^1]);
+        var kept = 1 - tree.JunctionRecovery;
+        _lines.Add(new(Numbered(stem), tree.Pipe, duct, true, first, new(EndKind.Volume, junction, kept)));
+        foreach (var branch in tree.Branches)
+        {
+            AddInlet(branch, junction, kept, leaf, stem);
+        }
+    }
+
+    private void AddExhaust(PipeTree tree, PipeEnding last, int depth)
+    {
+        var duct = new Duct(tree.Pipe.Tapers, _pipework.CellLength);
+        if (tree.Branches.Count == 0)
+        {
+            _lines.Add(new(Named("primary", tree), tree.Pipe, duct, false, new(EndKind.ExhaustValve, _cylinders[tree.Cylinder], 1, tree.Cylinder), last));
+            return;
+        }
+
+        var junction = Junction(tree, duct.FaceArea[0]);
+        var kept = 1 - tree.JunctionRecovery;
+        _lines.Add(new(Numbered(depth == 0 ? "tail" : "secondary"), tree.Pipe, duct, false, new(EndKind.Volume, junction, kept + tree.Pipe.EntryLoss), last));
+        foreach (var branch in tree.Branches)
+        {
+            AddExhaust(branch, new(EndKind.Volume, junction, kept), depth + 1);
+        }
+    }
+
+    /// <summary>A junction holds at least a few cells of the widest pipe at it, so that the march follows its pressure.</summary>
+    private int Junction(PipeTree tree, double trunk)
+    {
+        var widest = Math.Max(trunk, tree.Branches.Max(b => b.Pipe.Tapers.Max(t => Math.PI / 4 * t.To * t.To)));
+        return _addNode(Math.Max(tree.JunctionVolume, LeastCells * _pipework.CellLength * widest));
+    }
+
+    private static string Named(string name, PipeTree tree) => FormattableString.Invariant($"{name} {tree.Cylinder + 1}");
+
+    private string Numbered(string name)
+    {
+        var before = _lines.Count(l => l.Name.StartsWith(name, StringComparison.Ordinal));
+        return before == 0 ? name : FormattableString.Invariant($"{name} {before + 1}");
+    }
+}
