@@ -177,7 +177,7 @@ internal sealed partial class March
     /// While a cylinder burns, only its whole mass and energy are integrated; the species follow from the burned fraction.
     /// Air and fuel counted with their share in the burned gas are unchanged by this.
     /// </summary>
-    private void Partition(int i)
+    public void Partition(int i)
     {
         for (var c = 0; c < _zones.Length; c++)
         {

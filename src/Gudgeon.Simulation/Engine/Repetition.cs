@@ -97,6 +97,12 @@ internal sealed class Repetition
         {
             _march.State[_carried[j]] = _next[j];
         }
+
+        if (_setup.Network.Piped)
+        {
+            // A cylinder that burns at the start of the cycle keeps the elements of its two zones.
+            _march.Partition(0);
+        }
     }
 
     /// <summary>No further from the end of the cycle than a tenth of each node's content and energy.</summary>
