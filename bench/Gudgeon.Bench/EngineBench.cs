@@ -38,7 +38,7 @@ internal static class EngineBench
     {
         var setup = new MarchSetup(Engines.BlownTwin());
         var speed = Engines.Rpm(7000);
-        var march = new March(setup, speed, setup.Steps(speed, 1));
+        var march = new March(setup, speed, setup.Steps(speed, 1), setup.Spec.Combustion);
         march.FillFresh();
         SideBySide.Run(
             FormattableString.Invariant($"ten cycles at 7000 rpm, {march.Steps} steps each"),
@@ -59,7 +59,7 @@ internal static class EngineBench
 
     private static void SettlePlainly(MarchSetup setup, double speed)
     {
-        var march = new March(setup, speed, setup.Steps(speed, 1));
+        var march = new March(setup, speed, setup.Steps(speed, 1), setup.Spec.Combustion);
         march.FillFresh();
         var repetition = new Repetition(setup, march);
         do

@@ -7,7 +7,11 @@ internal readonly struct BurnCurve
     private readonly double _power;
     private readonly double _full;
 
-    public BurnCurve(CombustionSpec spec, double speed, double lambda)
+    /// <param name="spec">The burn.</param>
+    /// <param name="speed">Crank speed, rad/s.</param>
+    /// <param name="lambda">Mixture.</param>
+    /// <param name="residual">Share of burned gas in the charge; looked at only where the burn has a reference for it.</param>
+    public BurnCurve(CombustionSpec spec, double speed, double lambda, double residual = 0)
     {
         _a = spec.WiebeA;
         _power = spec.WiebeM + 1;
@@ -16,7 +20,8 @@ internal readonly struct BurnCurve
         var offBest = lambda - spec.QuickestLambda;
         var duration = spec.Duration
             * Math.Pow(speed / spec.ReferenceSpeed, spec.DurationSpeedExponent)
-            * (1 + (spec.DurationMixtureFactor * offBest * offBest));
+            * (1 + (spec.DurationMixtureFactor * offBest * offBest))
+            * (spec.ReferenceResidual is { } reference ? Math.Pow(Slowed(reference) / Slowed(residual), 2.0 / 3) : 1);
         Length = duration / (Time(0.9) - Time(0.1));
         Start = Burned50 - (Time(0.5) * Length);
     }
@@ -36,6 +41,12 @@ internal readonly struct BurnCurve
         var t = (angle - Start) / Length;
         return t <= 0 ? 0 : t >= 1 ? 1 : (1 - Math.Exp(-_a * Math.Pow(t, _power))) / _full;
     }
+
+    /// <summary>
+    /// Laminar flame speed with burned gas in the charge over that without: Rhodes and Keck, SAE 850047 (from memory; the mass share
+    /// is taken for the mole fraction). Not below a tenth, where no charge burns.
+    /// </summary>
+    private static double Slowed(double residual) => Math.Max(0.1, 1 - (2.06 * Math.Pow(Math.Max(0, residual), 0.77)));
 
     private double Time(double fraction) => Math.Pow(-Math.Log(1 - (fraction * _full)) / _a, 1 / _power);
 }

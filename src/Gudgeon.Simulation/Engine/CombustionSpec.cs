@@ -27,6 +27,15 @@ public sealed record CombustionSpec
     /// <summary>Duration goes with 1 + this · (lambda − quickest)²; 4 stretches it by a third at 0.3 off.</summary>
     public double DurationMixtureFactor { get; init; } = 4;
 
+    /// <summary>
+    /// Share of burned gas in the charge at which <see cref="Duration"/> holds; the duration goes with the flame speed that the
+    /// residual gas leaves, to the power of −2/3 (Hires, Tabaczynski and Novak, SAE 780232, from memory). Null leaves it out.
+    /// </summary>
+    public double? ReferenceResidual { get; init; }
+
+    /// <summary>Where the burn is to be placed by itself; null places it at <see cref="Burned50"/>.</summary>
+    public BurnSearch? Search { get; init; }
+
     /// <summary>Wiebe a; with 5 the unscaled burn ends at 99.3 %.</summary>
     public double WiebeA { get; init; } = 5;
 
@@ -38,6 +47,25 @@ public sealed record CombustionSpec
     /// is not in this: the equilibrium products hold it as CO and H2.
     /// </summary>
     public double Efficiency { get; init; } = 0.97;
+}
+
+/// <summary>
+/// The burn placed for best torque at each speed, as far forward as knock and peak pressure let it: what a tuner does with
+/// the ignition on a dyno.
+/// </summary>
+public sealed record BurnSearch
+{
+    /// <summary>Largest knock integral; 1 is the onset, less keeps a distance.</summary>
+    public double KnockLimit { get; init; } = 1;
+
+    /// <summary>Largest cylinder pressure, Pa; infinite for none.</summary>
+    public double PressureLimit { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Earliest angle of 50 % burned, degrees.</summary>
+    public double Earliest { get; init; } = 2;
+
+    /// <summary>Latest angle of 50 % burned, degrees.</summary>
+    public double Latest { get; init; } = 40;
 }
 
 /// <summary>Fuel injected into the port, dosed to the air that passes so that the mixture is everywhere the given one.</summary>

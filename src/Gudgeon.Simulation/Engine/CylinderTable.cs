@@ -6,6 +6,8 @@ namespace Gudgeon.Simulation.Engine;
 /// </summary>
 internal sealed class CylinderTable
 {
+    private readonly int _top;
+
     public CylinderTable(CylinderSpec cylinder, int steps)
     {
         Geometry = new SliderCrank(cylinder);
@@ -25,6 +27,7 @@ internal sealed class CylinderTable
             Open[i] = inletLift > 0 || exhaustLift > 0;
         }
 
+        _top = Enumerable.Range(0, steps).MinBy(i => Math.Abs(Late(Angle[i])));
         InletCloses = Enumerable.Range(0, steps).First(i => InletIn[i] == 0 && InletIn[(i + steps - 1) % steps] > 0);
     }
 
@@ -56,11 +59,13 @@ internal sealed class CylinderTable
     /// <summary>
     /// Burned-zone fraction on the grid: from the start of the burn to just past the opening of a valve, zero elsewhere.
     /// </summary>
-    public double[] BurnedZone(in BurnCurve burn)
+    /// <param name="burn">The burn.</param>
+    /// <param name="fractions">Takes them.</param>
+    public void BurnedZone(in BurnCurve burn, Span<double> fractions)
     {
         var steps = Angle.Length - 1;
-        var fractions = new double[steps + 1];
-        var first = Enumerable.Range(0, steps).MinBy(i => Math.Abs(Late(Angle[i])));
+        var first = _top;
+        fractions.Clear();
         for (var j = 0; j < steps / 2; j++)
         {
             var i = (first + j) % steps;
@@ -78,7 +83,6 @@ internal sealed class CylinderTable
         }
 
         fractions[steps] = fractions[0];
-        return fractions;
     }
 
     /// <summary>Angles of the compression stroke written as negative ones.</summary>

@@ -225,10 +225,14 @@ internal sealed partial class March
                 break;
             case EndKind.OpenAir:
                 _pipeRates[_at.OutletMass] += mass;
-                _pipeRates[_at.OutletTemperature] += mass * mouth.Pipe.Gas.Temperature[mouth.Pipe.Gas.Cells];
+                _pipeRates[_at.OutletTemperature] += mass * Stagnation(mouth.Pipe.Gas, mouth.Pipe.Gas.Cells);
                 break;
         }
     }
+
+    /// <summary>What a thermometer in the stream would show, K.</summary>
+    private static double Stagnation(GasColumn gas, int cell) =>
+        gas.Temperature[cell] * (1 + (0.5 * gas.Velocity[cell] * gas.Velocity[cell] / (gas.Degrees[cell] * gas.SoundSquared[cell])));
 
     /// <summary>What comes back out of the open air is the gas that left, with its heat.</summary>
     private Beyond OpenAir(in PipeEnd end)

@@ -16,7 +16,9 @@ internal sealed partial class March
     private readonly GasTable _gas;
     private readonly MarchLayout _at;
     private readonly CylinderTable[] _tables;
+    private readonly CombustionSpec? _combustion;
     private readonly double[][] _burnedZone;
+    private readonly double[] _residual;
     private readonly Zones[] _zones;
     private readonly double[] _volumeRate;
     private readonly double[] _predicted;
@@ -28,15 +30,19 @@ internal sealed partial class March
     /// <param name="setup">What the engine's points share.</param>
     /// <param name="speed">Crank speed, rad/s.</param>
     /// <param name="steps">Steps per cycle.</param>
-    public March(MarchSetup setup, double speed, int steps)
+    /// <param name="combustion">The burn, where it is another than the engine's; null motors it.</param>
+    public March(MarchSetup setup, double speed, int steps, CombustionSpec? combustion)
     {
         (_setup, _spec, _net, _gas) = (setup, setup.Spec, setup.Network, setup.Gas);
         (_omega, Steps, _dt) = (speed, steps, 4 * Math.PI / speed / steps);
         _tables = setup.Tables(steps);
         var cylinders = _tables.Length;
         _at = new MarchLayout(_net.NodeCount, cylinders);
-        Burn = _spec.Combustion is { } burn ? new BurnCurve(burn, speed, _spec.Lambda) : null;
-        _burnedZone = [.. _tables.Select(t => Burn is { } b ? t.BurnedZone(b) : new double[steps + 1])];
+        _combustion = combustion;
+        _burnedZone = [.. _tables.Select(_ => new double[steps + 1])];
+        _residual = new double[cylinders];
+        Array.Fill(_residual, combustion?.ReferenceResidual ?? 0);
+        PlaceBurns();
         _zones = [.. _tables.Select(_ => new Zones())];
         _volumeRate = new double[cylinders];
         State = new double[_at.Length];
@@ -57,7 +63,8 @@ internal sealed partial class March
 
     public CylinderTable[] Tables => _tables;
 
-    public BurnCurve? Burn { get; }
+    /// <summary>Crank angle of 50 % burned, degrees; null when motored.</summary>
+    public double? Burned50 { get; private set; }
 
     /// <summary>The marched state; see <see cref="MarchLayout"/>.</summary>
     public double[] State { get; }
@@ -75,6 +82,11 @@ internal sealed partial class March
     {
         ClearSums();
         Record.Begin();
+        if (_combustion?.ReferenceResidual is not null)
+        {
+            PlaceBurns();
+        }
+
         for (var i = 0; i < Steps; i++)
         {
             Step(i);
@@ -85,7 +97,23 @@ internal sealed partial class March
             Record.Work[c][Steps] = State[_at.Work(c)];
         }
 
+        for (var c = 0; c < _zones.Length; c++)
+        {
+            _residual[c] = Record.Trapped[c].Residual;
+        }
+
         SettleWalls();
+    }
+
+    /// <summary>Lays the burns on the grid, each as long as the residual gas of the last cycle makes it.</summary>
+    private void PlaceBurns()
+    {
+        for (var c = 0; c < _tables.Length && _combustion is { } burn; c++)
+        {
+            var curve = new BurnCurve(burn, _omega, _spec.Lambda, _residual[c]);
+            _tables[c].BurnedZone(curve, _burnedZone[c]);
+            Burned50 = curve.Burned50;
+        }
     }
 
     /// <summary>Puts the nodes' condition to the state at crank angle 0.</summary>
@@ -230,10 +258,18 @@ internal sealed partial class March
                 r.Trapped[c] = Nodes.Condition(n, MassOf(State, n));
             }
 
+            r.Inlet[c] = r.Inlet[c].With(_inletFlow[c] * _dt);
+            r.Exhaust[c] = r.Exhaust[c].With(_exhaustFlow[c] * _dt);
             if (r.Detail is { } detail)
             {
                 ObserveDetail(detail, c, n, i);
             }
+        }
+
+        for (var p = 0; p < _pipes.Length && r.Detail is not null; p++)
+        {
+            var (trace, gas) = (r.Detail.Pipes[p], _pipes[p].Gas);
+            (trace.Pressure[i], trace.Velocity[i]) = (gas.Pressure[1..(gas.Cells + 1)], gas.Velocity[1..(gas.Cells + 1)]);
         }
     }
 

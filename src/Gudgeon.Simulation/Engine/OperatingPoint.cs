@@ -122,6 +122,12 @@ public sealed record CylinderFigures
     /// <summary>Temperature when the inlet valve closes, K.</summary>
     public required double TrappedTemperature { get; init; }
 
+    /// <summary>Gas that came back out through the inlet valves over what went in.</summary>
+    public double InletReversal { get; init; }
+
+    /// <summary>Gas that came back in through the exhaust valves over what went out.</summary>
+    public double ExhaustReversal { get; init; }
+
     /// <summary>Highest mean gas temperature, K.</summary>
     public required double PeakTemperature { get; init; }
 
@@ -194,8 +200,22 @@ public sealed record CycleBalance(double AirError, double FuelError, double Ener
 /// <param name="CrankAngle">Engine crank angle, degrees, 0 to 720.</param>
 /// <param name="Cylinders">Each cylinder.</param>
 /// <param name="PlenumPressure">Plenum pressure, Pa.</param>
-/// <param name="ExhaustPressure">Collector pressure, Pa.</param>
-public sealed record CycleTrace(double[] CrankAngle, IReadOnlyList<CylinderTrace> Cylinders, double[] PlenumPressure, double[] ExhaustPressure);
+/// <param name="ExhaustPressure">Collector pressure, with pipes the mean of those at the exhaust valves, Pa.</param>
+/// <param name="Pipes">Each pipe; none in the lumped depth.</param>
+public sealed record CycleTrace(double[] CrankAngle, IReadOnlyList<CylinderTrace> Cylinders, double[] PlenumPressure, double[] ExhaustPressure, IReadOnlyList<PipeTrace> Pipes);
+
+/// <summary>The gas in a pipe over a cycle, one row per crank step, one column per cell.</summary>
+/// <param name="Name">"runner 1", "primary 2", "tail".</param>
+/// <param name="Intake">Whether it is on the inlet side.</param>
+/// <param name="Places">Middle of each cell from the end at which the flow comes in, m.</param>
+/// <param name="Pressure">Pa.</param>
+/// <param name="Velocity">The way the engine breathes, m/s.</param>
+public sealed record PipeTrace(string Name, bool Intake, double[] Places, double[][] Pressure, double[][] Velocity)
+{
+    /// <summary>Pressure against crank angle at a place, Pa.</summary>
+    /// <param name="place">Distance from the end at which the flow comes in, m; beyond an end, at that end.</param>
+    public double[] At(double place) => [.. Pressure.Select(row => Table.Read(Places, row, place))];
+}
 
 /// <summary>Traces of one cylinder on the engine's crank angles.</summary>
 /// <param name="FiringAngle">Crank angle of its firing top dead centre, degrees.</param>

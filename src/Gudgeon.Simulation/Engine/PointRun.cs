@@ -11,10 +11,15 @@ internal static class PointRun
     /// </summary>
     private const double WaveTolerance = 1e-4;
 
-    public static OperatingPoint Run(MarchSetup setup, double speed, RunOptions options, EngineState? previous)
+    public static OperatingPoint Run(MarchSetup setup, double speed, RunOptions options, EngineState? previous) =>
+        setup.Spec.Combustion is { Search: { } search } burn
+            ? PhasingSearch.Run(search, burn, speed, previous, (placed, from) => Run(setup, speed, placed, options, from))
+            : Run(setup, speed, setup.Spec.Combustion, options, previous);
+
+    private static OperatingPoint Run(MarchSetup setup, double speed, CombustionSpec? combustion, RunOptions options, EngineState? previous)
     {
         var net = setup.Network;
-        var march = new March(setup, speed, setup.Steps(speed, options.CrankStep));
+        var march = new March(setup, speed, setup.Steps(speed, options.CrankStep), combustion);
         if (previous?.Fits(net) == true)
         {
             previous.Restore(march, net);
@@ -51,7 +56,7 @@ internal static class PointRun
     {
         if (withTraces)
         {
-            march.Record.Detail = new CycleDetail([.. setup.Spec.Cylinders.Select(c => c.FiringAngle)], march.Steps);
+            march.Record.Detail = new CycleDetail([.. setup.Spec.Cylinders.Select(c => c.FiringAngle)], setup.Network.Pipes, march.Steps);
             repeat.Begin();
             march.Cycle();
             repeat.End();

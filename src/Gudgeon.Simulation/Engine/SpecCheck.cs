@@ -113,6 +113,7 @@ internal static class SpecCheck
     {
         Within(spec.Delivery.EvaporatedInPort, 0, 1, "fuel delivery: share evaporated in the port", "");
         Within(spec.Delivery.EvaporationAngle, 5, 200, "fuel delivery: evaporation angle", "°");
+        Within(spec.Delivery.InjectorDistance, 0, 3, "fuel delivery: distance of the injector from the valve", "m");
         Within(spec.Delivery.Temperature, 230, 400, "fuel delivery: fuel temperature", "K");
         if (spec.Combustion is not { } burn)
         {
@@ -128,6 +129,18 @@ internal static class SpecCheck
         Within(burn.DurationMixtureFactor, 0, 20, "combustion: mixture factor", "");
         Within(burn.WiebeA, 1, 10, "combustion: Wiebe a", "");
         Within(burn.WiebeM, 0.5, 6, "combustion: Wiebe m", "");
+        if (burn.ReferenceResidual is { } residual)
+        {
+            Within(residual, 0, 0.25, "combustion: residual share at which the duration holds", "");
+        }
+
+        if (burn.Search is { } search)
+        {
+            Within(search.KnockLimit, 0.2, 3, "combustion: limit of the knock integral", "");
+            EngineSpecException.Unless(search.PressureLimit > 5e5, $"combustion: pressure limit {search.PressureLimit} Pa, which must be above 5 bar");
+            EngineSpecException.Unless(search.Earliest is >= -20 and <= 60 && search.Latest > search.Earliest && search.Latest <= 60, $"combustion: 50 % burned is to be looked for from {search.Earliest}° to {search.Latest}°, which must rise and lie in −20° to 60°");
+        }
+
         EngineSpecException.Unless(burn.Efficiency is > 0 and <= 1, $"combustion: efficiency {burn.Efficiency}, which must lie above 0 and not above 1");
     }
 

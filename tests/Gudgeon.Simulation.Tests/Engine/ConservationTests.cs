@@ -102,7 +102,7 @@ public class ConservationTests
     {
         var setup = new MarchSetup(spec);
         var speed = Engines.Rpm(rpm);
-        var march = new March(setup, speed, setup.Steps(speed, 1));
+        var march = new March(setup, speed, setup.Steps(speed, 1), setup.Spec.Combustion);
         march.FillFresh();
         for (var i = 0; i < 6; i++)
         {

@@ -239,7 +239,7 @@ public class EngineBehaviourTests
         var ports = new ImposedPorts(PressureTrace.Constant(1e5), 300, PressureTrace.Constant(1.05e5), 900);
         var cylinder = single.Cylinders[0] with { Inlet = Engines.Valves(2, 0.038, 340, 580, 0.01), Exhaust = Engines.Valves(2, 0.032, 140, 380, 0.01) };
         var setup = new MarchSetup(single with { ImposedPorts = ports, Cylinders = [cylinder], Combustion = burning ? single.Combustion : null });
-        var march = new March(setup, Engines.Rpm(6000), steps);
+        var march = new March(setup, Engines.Rpm(6000), steps, setup.Spec.Combustion);
         march.FillFresh();
         march.Fill(setup.Network.Cylinders[0], new(5.6e-4, burning ? 4.2e-5 : 0, 2e-5, 0), 350, march.Tables[0].Volume[steps * 590 / 720]);
         for (var i = steps * 590 / 720; i < steps; i++)
