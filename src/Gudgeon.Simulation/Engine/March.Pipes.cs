@@ -12,13 +12,17 @@ internal sealed partial class March
 {
     private const double Courant = 0.9;
     private const double StefanBoltzmann = 5.670374419e-8;
+    private const int SearchingCycles = 4;
 
     private Pipe[] _pipes = [];
     private double[] _pipeRates = [];
-    private double[] _fastest = [];
+    private byte[][] _parts = [];
+    private int _cycle;
     private double[] _pressureBefore = [];
     private double[] _rtBefore = [];
     private double[] _enthalpyBefore = [];
+    private double[] _trunkFlow = [];
+    private double[] _branchFlow = [];
     private int[] _injectors = [];
     private double _exhaustPressure;
     private double _outletOpening = 1;
@@ -56,8 +60,9 @@ internal sealed partial class March
 
         _pipes = [.. _net.Pipes.Select(l => new Pipe(l.Duct, _setup.PipeGas, l.Intake ? 3 : 2, l.Spec.Roughness, l.Spec.BendLoss, _spec.Pipework!.HeatScale))];
         _pipeRates = new double[State.Length];
-        _fastest = new double[_pipes.Length];
+        _parts = [.. _pipes.Select(_ => new byte[Steps])];
         (_pressureBefore, _rtBefore, _enthalpyBefore) = (new double[_net.NodeCount], new double[_net.NodeCount], new double[_net.NodeCount]);
+        (_trunkFlow, _branchFlow) = (new double[_net.NodeCount], new double[_net.NodeCount]);
         _injectors = [.. _net.Pipes.Select(InjectorOf)];
         var outlets = _net.Pipes.Where(l => l.Last.Kind == EndKind.OpenAir).Sum(l => l.Duct.FaceArea[^1]);
         _outletOpening = Math.Min(1, _spec.Exhaust.OutletArea / outlets);
@@ -117,6 +122,7 @@ internal sealed partial class March
         Array.Clear(_inletFlow);
         Array.Clear(_exhaustFlow);
         _exhaustPressure = 0;
+        NoteJunctions();
         for (var p = 0; p < _pipes.Length; p++)
         {
             Advance(p, i);
@@ -141,8 +147,7 @@ internal sealed partial class March
     private void Advance(int p, int i)
     {
         var (pipe, line) = (_pipes[p], _net.Pipes[p]);
-        _fastest[p] = pipe.Fastest();
-        var parts = Math.Clamp((int)Math.Ceiling(_fastest[p] * _dt / (Courant * pipe.Duct.CellLength)), 1, 50);
+        var parts = PartsOf(p, i);
         for (var part = 0; part < parts; part++)
         {
             var at = (part + 0.5) / parts;
@@ -156,6 +161,17 @@ internal sealed partial class March
 
             pipe.Finish(_dt / parts);
         }
+    }
+
+    /// <summary>
+    /// Into how many parts a pipe divides a step: none of its waves crosses a cell in one. What a step needed once it keeps
+    /// after the first cycles, for a division that comes and goes keeps the cycles from repeating.
+    /// </summary>
+    private int PartsOf(int p, int i)
+    {
+        var wanted = Math.Clamp((int)Math.Ceiling(_pipes[p].Fastest() * _dt / (Courant * _pipes[p].Duct.CellLength)), 1, 100);
+        var parts = _cycle < SearchingCycles ? wanted : Math.Max(wanted, _parts[p][i]);
+        return _parts[p][i] = (byte)parts;
     }
 
     /// <summary>Solves a mouth against what is beyond it, sets the pipe's end and notes what the node beyond receives.</summary>
@@ -173,7 +189,7 @@ internal sealed partial class March
             EndKind.InletValve => Mouth.Throat(end, beyond, mouth.Area, Between(_tables[ending.Cylinder].InletIn, i, at), Between(_tables[ending.Cylinder].InletOut, i, at), mouth.Flow.Pressure),
             EndKind.ExhaustValve => Mouth.Throat(end, beyond, mouth.Area, Between(_tables[ending.Cylinder].ExhaustIn, i, at), Between(_tables[ending.Cylinder].ExhaustOut, i, at), mouth.Flow.Pressure),
             EndKind.OpenAir when _outletOpening < 1 => Mouth.Throat(end, beyond, mouth.Area, _outletOpening * mouth.Area, _outletOpening * mouth.Area, mouth.Flow.Pressure),
-            _ => Mouth.Open(end, beyond, mouth.Area, ending.Heads, mouth.Flow.Pressure),
+            _ => Mouth.Open(end, beyond, mouth.Area, 1 + ending.Loss - Kept(ending), mouth.Flow.Pressure),
         };
         Span<double> entering = stackalloc double[3];
         if (ending.Kind == EndKind.OpenAir)
@@ -191,6 +207,42 @@ internal sealed partial class March
 
         mouth.Let(flow, entering);
         Receive(mouth, ending, flow, share);
+    }
+
+    /// <summary>
+    /// Share of a head that a stream brings along into a mouth of a junction: what comes the straight way, from branches to
+    /// trunk or from trunk to branch, keeps the junction's recovery of it; what turns round from branch to branch loses all.
+    /// </summary>
+    private double Kept(in PipeEnding ending)
+    {
+        if (ending.Recovery == 0)
+        {
+            return 0;
+        }
+
+        var (trunk, branches) = (_trunkFlow[ending.Node], _branchFlow[ending.Node]);
+        var straight = ending.Trunk ? branches : trunk;
+        return trunk + branches > 0 ? ending.Recovery * straight / (trunk + branches) : 0;
+    }
+
+    /// <summary>Notes what runs into the junctions, by trunk and by branches.</summary>
+    private void NoteJunctions()
+    {
+        Array.Clear(_trunkFlow);
+        Array.Clear(_branchFlow);
+        for (var p = 0; p < _pipes.Length; p++)
+        {
+            Note(_net.Pipes[p].First, _pipes[p].First.Flow.Outwards);
+            Note(_net.Pipes[p].Last, _pipes[p].Last.Flow.Outwards);
+        }
+
+        void Note(in PipeEnding ending, double outwards)
+        {
+            if (ending.Recovery > 0)
+            {
+                (ending.Trunk ? _trunkFlow : _branchFlow)[ending.Node] += Math.Max(0, outwards);
+            }
+        }
     }
 
     private void Receive(PipeMouth mouth, in PipeEnding ending, in MouthFlow flow, double share)
@@ -285,6 +337,7 @@ internal sealed partial class March
     /// <summary>Counts the heat that the walls took over the cycle and puts each to the temperature at which it would give as much to the outside.</summary>
     private void SettleWalls()
     {
+        _cycle++;
         for (var p = 0; p < _pipes.Length; p++)
         {
             var (walls, duct, wall) = (_pipes[p].Walls, _pipes[p].Duct, _net.Pipes[p].Spec.Wall);

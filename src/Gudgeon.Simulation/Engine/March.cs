@@ -99,7 +99,9 @@ internal sealed partial class March
 
         for (var c = 0; c < _zones.Length; c++)
         {
-            _residual[c] = Record.Trapped[c].Residual;
+            // Within a hundredth, a tenth of a per cent of the burn's length, it stays: else the grid of crank angles makes it hunt.
+            var residual = Record.Trapped[c].Residual;
+            _residual[c] = Math.Abs(residual - _residual[c]) > 0.01 * residual ? residual : _residual[c];
         }
 
         SettleWalls();

@@ -18,9 +18,11 @@ internal enum EndKind
 /// <summary>An end of a pipe.</summary>
 /// <param name="Kind">What it is.</param>
 /// <param name="Node">Node beyond it.</param>
-/// <param name="Heads">Dynamic heads between the pressure beyond and that in the pipe when gas enters.</param>
+/// <param name="Loss">Loss coefficient of the entry, in dynamic heads.</param>
 /// <param name="Cylinder">Cylinder of a valve, or −1.</param>
-internal readonly record struct PipeEnding(EndKind Kind, int Node, double Heads = 1, int Cylinder = -1);
+/// <param name="Recovery">Share of its head that a stream between the trunk and a branch keeps at a junction.</param>
+/// <param name="Trunk">Whether it is the trunk of its junction.</param>
+internal readonly record struct PipeEnding(EndKind Kind, int Node, double Loss = 0, int Cylinder = -1, double Recovery = 0, bool Trunk = false);
 
 /// <summary>A pipe of the network; both of its ends in the direction in which the engine breathes.</summary>
 /// <param name="Name">"runner 1", "primary 2", "tail".</param>
@@ -56,7 +58,7 @@ internal sealed class PipeNetwork
         (_spec, _pipework, _cylinders, _addNode) = (spec, spec.Pipework!, cylinders, addNode);
         foreach (var tree in _pipework.Inlets)
         {
-            AddInlet(tree, plenum, 1, "runner", "stem");
+            AddInlet(tree, new(EndKind.Volume, plenum));
         }
 
         foreach (var tree in _pipework.Exhausts)
@@ -69,22 +71,21 @@ internal sealed class PipeNetwork
 
     public PipeLine[] Lines { get; }
 
-    private void AddInlet(PipeTree tree, int from, double heads, string leaf, string stem)
+    private void AddInlet(PipeTree tree, PipeEnding start)
     {
         var duct = new Duct(tree.Pipe.Tapers, _pipework.CellLength);
-        var first = new PipeEnding(EndKind.Volume, from, heads + tree.Pipe.EntryLoss);
+        var first = start with { Loss = tree.Pipe.EntryLoss };
         if (tree.Branches.Count == 0)
         {
-            _lines.Add(new(Named(leaf, tree), tree.Pipe, duct, true, first, new(EndKind.InletValve, _cylinders[tree.Cylinder], 1, tree.Cylinder)));
+            _lines.Add(new(Named("runner", tree), tree.Pipe, duct, true, first, new(EndKind.InletValve, _cylinders[tree.Cylinder], Cylinder: tree.Cylinder)));
             return;
         }
 
         var junction = Junction(tree, duct.FaceArea[^1]);
-        var kept = 1 - tree.JunctionRecovery;
-        _lines.Add(new(Numbered(stem), tree.Pipe, duct, true, first, new(EndKind.Volume, junction, kept)));
+        _lines.Add(new(Numbered("stem"), tree.Pipe, duct, true, first, junction with { Trunk = true }));
         foreach (var branch in tree.Branches)
         {
-            AddInlet(branch, junction, kept, leaf, stem);
+            AddInlet(branch, junction);
         }
     }
 
@@ -93,24 +94,23 @@ internal sealed class PipeNetwork
         var duct = new Duct(tree.Pipe.Tapers, _pipework.CellLength);
         if (tree.Branches.Count == 0)
         {
-            _lines.Add(new(Named("primary", tree), tree.Pipe, duct, false, new(EndKind.ExhaustValve, _cylinders[tree.Cylinder], 1, tree.Cylinder), last));
+            _lines.Add(new(Named("primary", tree), tree.Pipe, duct, false, new(EndKind.ExhaustValve, _cylinders[tree.Cylinder], Cylinder: tree.Cylinder), last));
             return;
         }
 
         var junction = Junction(tree, duct.FaceArea[0]);
-        var kept = 1 - tree.JunctionRecovery;
-        _lines.Add(new(Numbered(depth == 0 ? "tail" : "secondary"), tree.Pipe, duct, false, new(EndKind.Volume, junction, kept + tree.Pipe.EntryLoss), last));
+        _lines.Add(new(Numbered(depth == 0 ? "tail" : "secondary"), tree.Pipe, duct, false, junction with { Trunk = true, Loss = tree.Pipe.EntryLoss }, last));
         foreach (var branch in tree.Branches)
         {
-            AddExhaust(branch, new(EndKind.Volume, junction, kept), depth + 1);
+            AddExhaust(branch, junction, depth + 1);
         }
     }
 
     /// <summary>A junction holds at least a few cells of the widest pipe at it, so that the march follows its pressure.</summary>
-    private int Junction(PipeTree tree, double trunk)
+    private PipeEnding Junction(PipeTree tree, double trunk)
     {
         var widest = Math.Max(trunk, tree.Branches.Max(b => b.Pipe.Tapers.Max(t => Math.PI / 4 * t.To * t.To)));
-        return _addNode(Math.Max(tree.JunctionVolume, LeastCells * _pipework.CellLength * widest));
+        return new(EndKind.Volume, _addNode(Math.Max(tree.JunctionVolume, LeastCells * _pipework.CellLength * widest)), Recovery: tree.JunctionRecovery);
     }
 
     private static string Named(string name, PipeTree tree) => FormattableString.Invariant($"{name} {tree.Cylinder + 1}");

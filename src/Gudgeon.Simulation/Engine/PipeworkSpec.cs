@@ -40,10 +40,10 @@ public sealed record PipeTree
     public double JunctionVolume { get; init; }
 
     /// <summary>
-    /// Share of the dynamic head that a stream keeps through the junction: 1 is one static pressure at all its mouths (a
-    /// slim merge), 0 loses all of it as in a box.
+    /// Share of its dynamic head that a stream keeps on the straight way through the junction, between trunk and branches: 0.7 of a slim
+    /// merge, 0 of a box. From branch to branch all is lost.
     /// </summary>
-    public double JunctionRecovery { get; init; } = 1;
+    public double JunctionRecovery { get; init; } = 0.7;
 }
 
 /// <summary>A pipe, described in the direction in which the engine breathes: from the air to the valve, or from the valve to the air.</summary>

@@ -123,6 +123,20 @@ internal sealed class Repetition
     private IEnumerable<int> Carried()
     {
         var net = _setup.Network;
+        if (net.Piped)
+        {
+            // Cylinders and junctions follow the pipes within a cycle; what fills over many is foreseen.
+            foreach (var n in new[] { net.Airbox, net.Delivery, net.Plenum })
+            {
+                for (var s = 0; s < PerNode && n >= 0; s++)
+                {
+                    yield return (PerNode * n) + s;
+                }
+            }
+
+            yield break;
+        }
+
         for (var n = 0; n < net.NodeCount; n++)
         {
             for (var s = 0; s < PerNode && (net.Volumes[n] > 0 || Array.IndexOf(net.Cylinders, n) >= 0); s++)
