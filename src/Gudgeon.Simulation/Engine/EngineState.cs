@@ -12,9 +12,10 @@ public sealed class EngineState
     private readonly Mixture[] _contents;
     private readonly ZoneState[] _zones;
     private readonly PipeState[] _pipes;
+    private readonly double _shaft;
 
-    private EngineState(double[] temperatures, Mixture[] contents, ZoneState[] zones, PipeState[] pipes) =>
-        (_temperatures, _contents, _zones, _pipes) = (temperatures, contents, zones, pipes);
+    private EngineState(double[] temperatures, Mixture[] contents, ZoneState[] zones, PipeState[] pipes, double shaft) =>
+        (_temperatures, _contents, _zones, _pipes, _shaft) = (temperatures, contents, zones, pipes, shaft);
 
     internal static EngineState Capture(March march, Network net)
     {
@@ -23,7 +24,8 @@ public sealed class EngineState
             [.. march.Nodes.Temperature],
             [.. Enumerable.Range(0, net.NodeCount).Select(march.ContentOf)],
             [.. march.Zones.Select((z, c) => ZoneState.Of(z, march.Nodes.Pressure[net.Cylinders[c]]))],
-            [.. march.Pipes.Select(PipeState.Of)]);
+            [.. march.Pipes.Select(PipeState.Of)],
+            march.BlowerSpeed);
     }
 
     internal bool Fits(Network net) => _temperatures.Length == net.NodeCount && _zones.Length == net.Cylinders.Length && _pipes.Length == net.Pipes.Length;
@@ -44,6 +46,7 @@ public sealed class EngineState
             march.FillCylinder(c, _contents[n], _temperatures[n], _zones[c]);
         }
 
+        march.SetShaft(_shaft);
         for (var p = 0; p < _pipes.Length; p++)
         {
             _pipes[p].Restore(march.Pipes[p]);

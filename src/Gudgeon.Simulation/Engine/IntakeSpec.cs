@@ -55,10 +55,10 @@ public sealed record ChargeCooler
 /// <param name="Area">Effective area fully open, m²; reached 10 kPa above the opening pressure.</param>
 public sealed record ReliefValve(double OpeningPressure, double Area);
 
-/// <summary>A crank-driven blower.</summary>
+/// <summary>A blower, driven by the crank unless it is a compressor with a turbine.</summary>
 public abstract record Induction
 {
-    /// <summary>Driven pulley or sprocket speed over crank speed.</summary>
+    /// <summary>Driven pulley or sprocket speed over crank speed; means nothing with a turbine.</summary>
     public required double DriveRatio { get; init; }
 
     /// <summary>Share of speed lost to belt slip, 0 to 0.2.</summary>
@@ -76,6 +76,9 @@ public sealed record CentrifugalInduction : Induction
 
     /// <summary>The map.</summary>
     public required CompressorMap Map { get; init; }
+
+    /// <summary>The turbine that drives it, whose shaft then has nothing to do with the crank; null for a crank-driven one.</summary>
+    public TurbineSpec? Turbine { get; init; }
 }
 
 /// <summary>A positive-displacement blower: Roots (no internal compression), screw or vane.</summary>

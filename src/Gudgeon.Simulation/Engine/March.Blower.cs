@@ -27,7 +27,8 @@ internal sealed partial class March
         {
             case CentrifugalInduction centrifugal:
                 var map = centrifugal.Map;
-                BlowerSpeed = shaft * centrifugal.StepUp;
+                _turbine = centrifugal.Turbine;
+                BlowerSpeed = _turbine is null ? shaft * centrifugal.StepUp : FirstShaftShare * map.Lines[^1].CorrectedSpeed * Math.Sqrt(_spec.Ambient.Temperature / map.ReferenceTemperature);
                 Line = map.At(BlowerSpeed * Math.Sqrt(map.ReferenceTemperature / _spec.Ambient.Temperature));
                 _flowScale = Math.Sqrt(map.ReferenceTemperature) / map.ReferencePressure;
                 break;

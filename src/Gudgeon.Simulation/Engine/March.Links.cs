@@ -91,6 +91,12 @@ internal sealed partial class March
             case LinkKind.Outlet:
                 FlowOutlet(link, f);
                 break;
+            case LinkKind.Turbine:
+                FlowTurbine(link, f);
+                break;
+            case LinkKind.Wastegate:
+                FlowWastegate(link, f);
+                break;
             case LinkKind.BlowBy:
                 Move(Math.Max(0, Through(link.From, link.To, link.Area, 0)), link, f);
                 break;

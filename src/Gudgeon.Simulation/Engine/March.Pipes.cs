@@ -58,7 +58,7 @@ internal sealed partial class March
             return;
         }
 
-        _pipes = [.. _net.Pipes.Select(l => new Pipe(l.Duct, _setup.PipeGas, l.Intake ? 3 : 2, l.Spec.Roughness, l.Spec.BendLoss, _spec.Pipework!.HeatScale))];
+        _pipes = [.. _net.Pipes.Select(l => new Pipe(l.Duct, _setup.PipeGas, l.Intake ? 3 : 2, l.Spec.Roughness, l.BendLoss, _spec.Pipework!.HeatScale))];
         _pipeRates = new double[State.Length];
         _parts = [.. _pipes.Select(_ => new byte[Steps])];
         (_pressureBefore, _rtBefore, _enthalpyBefore) = (new double[_net.NodeCount], new double[_net.NodeCount], new double[_net.NodeCount]);
@@ -123,9 +123,16 @@ internal sealed partial class March
         Array.Clear(_exhaustFlow);
         _exhaustPressure = 0;
         NoteJunctions();
-        for (var p = 0; p < _pipes.Length; p++)
+        for (var p = 0; p < _pipes.Length;)
         {
-            Advance(p, i);
+            var next = p + 1;
+            while (next < _pipes.Length && _net.Pipes[next].First.Kind == EndKind.Step)
+            {
+                next++;
+            }
+
+            Advance(p, next, i);
+            p = next;
         }
 
         _pipeRates[_at.CollectorPressure] = _exhaustPressure;
@@ -144,23 +151,53 @@ internal sealed partial class March
         }
     }
 
-    private void Advance(int p, int i)
+    /// <summary>Takes the stretches of one pipe over a step, together.</summary>
+    private void Advance(int from, int to, int i)
     {
-        var (pipe, line) = (_pipes[p], _net.Pipes[p]);
-        var parts = PartsOf(p, i);
+        var parts = 1;
+        for (var p = from; p < to; p++)
+        {
+            parts = Math.Max(parts, PartsOf(p, i));
+        }
+
+        var dt = _dt / parts;
         for (var part = 0; part < parts; part++)
         {
-            var at = (part + 0.5) / parts;
-            pipe.Begin(_dt / parts);
-            LetThrough(pipe.First, line.First, i, at, 1.0 / parts);
-            LetThrough(pipe.Last, line.Last, i, at, 1.0 / parts);
-            if (_injectors[p] > 0)
+            for (var p = from; p < to; p++)
             {
-                Inject(pipe, line, _injectors[p], _dt / parts, 1.0 / parts);
+                _pipes[p].Begin(dt);
             }
 
-            pipe.Finish(_dt / parts);
+            LetThrough(_pipes[from].First, _net.Pipes[from].First, i, (part + 0.5) / parts, 1.0 / parts);
+            LetThrough(_pipes[to - 1].Last, _net.Pipes[to - 1].Last, i, (part + 0.5) / parts, 1.0 / parts);
+            for (var p = from; p < to - 1; p++)
+            {
+                LetThroughStep(_pipes[p].Last, _pipes[p + 1].First);
+            }
+
+            for (var p = from; p < to; p++)
+            {
+                if (_injectors[p] > 0)
+                {
+                    Inject(_pipes[p], _net.Pipes[p], _injectors[p], dt, 1.0 / parts);
+                }
+
+                _pipes[p].Finish(dt);
+            }
         }
+    }
+
+    private static void LetThroughStep(PipeMouth one, PipeMouth other)
+    {
+        var (from, into) = Joint.Flow(one.Arriving(), one.Area, other.Arriving(), other.Area, one.Flow.Pressure);
+        Span<double> shares = stackalloc double[one.Pipe.Gas.Carried];
+        for (var k = 0; k < shares.Length; k++)
+        {
+            shares[k] = (from.Outwards > 0 ? one : other).Share(k);
+        }
+
+        one.Let(from, shares);
+        other.Let(into, shares);
     }
 
     /// <summary>

@@ -52,6 +52,7 @@ internal sealed partial class March
         PrepareHeat();
         PrepareKnock();
         PrepareBlower();
+        SetShaft(BlowerSpeed);
         PrepareReservoirs();
         PrepareImposed();
         PreparePipes();
@@ -82,6 +83,7 @@ internal sealed partial class March
     {
         ClearSums();
         Record.Begin();
+        SetShaft(State[_at.Shaft]);
         if (_combustion?.ReferenceResidual is not null)
         {
             PlaceBurns();
@@ -105,6 +107,7 @@ internal sealed partial class March
         }
 
         SettleWalls();
+        SettleShaft();
     }
 
     /// <summary>Lays the burns on the grid, each as long as the residual gas of the last cycle makes it.</summary>

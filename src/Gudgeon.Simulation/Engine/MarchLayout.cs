@@ -23,7 +23,10 @@ internal readonly struct MarchLayout(int nodes, int cylinders)
     /// <summary>Heat given to the walls, J.</summary>
     public int Heat(int cylinder) => Entropy(cylinder) + 3;
 
-    private int Sums => (PerNode * nodes) + (PerCylinder * cylinders);
+    /// <summary>Speed of an exhaust-driven shaft, rad/s; stands still within a cycle.</summary>
+    public int Shaft => (PerNode * nodes) + (PerCylinder * cylinders);
+
+    private int Sums => Shaft + 1;
 
     /// <summary>Heat given to the charge cooler, J.</summary>
     public int CoolerHeat => Sums;
@@ -67,6 +70,12 @@ internal readonly struct MarchLayout(int nodes, int cylinders)
     /// <summary>Time the flow lies beyond the surge end of the speed line, s.</summary>
     public int BeyondSurge => Sums + 13;
 
+    /// <summary>Work that the turbine took from the exhaust, J.</summary>
+    public int TurbineWork => Sums + 14;
+
+    /// <summary>∫ dm through the wastegate, kg.</summary>
+    public int WastegateMass => Sums + 15;
+
     /// <summary>Length of the state, filled up to whole vectors.</summary>
-    public int Length => (Sums + 14 + 7) & ~7;
+    public int Length => (Sums + 16 + 7) & ~7;
 }

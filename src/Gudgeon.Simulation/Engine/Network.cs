@@ -12,6 +12,8 @@ internal enum LinkKind
     InletValve,
     ExhaustValve,
     Outlet,
+    Turbine,
+    Wastegate,
     BlowBy,
 }
 
@@ -50,13 +52,9 @@ internal sealed class Network
             AddCylinder(spec, c);
         }
 
-        if (Piped)
+        if (!Imposed)
         {
-            Pipes = new PipeNetwork(spec, Cylinders, Plenum, Tailpipe, Add).Lines;
-        }
-        else if (!Imposed)
-        {
-            _links.Add(new(LinkKind.Outlet, Collector, Tailpipe, spec.Exhaust.OutletArea));
+            AddExhaust(spec);
         }
 
         Volumes = [.. _volumes];
@@ -78,7 +76,7 @@ internal sealed class Network
     public bool Piped { get; }
 
     /// <summary>The pipes; none in the lumped depth.</summary>
-    public PipeLine[] Pipes { get; } = [];
+    public PipeLine[] Pipes { get; private set; } = [];
 
     public int Airbox { get; private set; } = -1;
 
@@ -127,6 +125,27 @@ internal sealed class Network
         if (!Piped)
         {
             Collector = Add(spec.Exhaust.CollectorVolume);
+        }
+    }
+
+    /// <summary>From the collector or the pipes to the outside, through the turbine when there is one.</summary>
+    private void AddExhaust(EngineSpec spec)
+    {
+        var turbine = (spec.Intake.Induction as CentrifugalInduction)?.Turbine;
+        var end = turbine is null ? Tailpipe : Piped ? Add(turbine.VoluteVolume) : Collector;
+        if (Piped)
+        {
+            Pipes = new PipeNetwork(spec, Cylinders, Plenum, end, Add).Lines;
+        }
+
+        if (turbine is not null)
+        {
+            _links.Add(new(LinkKind.Turbine, end, Tailpipe, turbine.ThroatArea));
+            _links.Add(new(LinkKind.Wastegate, end, Tailpipe, turbine.WastegateArea));
+        }
+        else if (!Piped)
+        {
+            _links.Add(new(LinkKind.Outlet, Collector, Tailpipe, spec.Exhaust.OutletArea));
         }
     }
 

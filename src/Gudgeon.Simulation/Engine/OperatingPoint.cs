@@ -165,7 +165,10 @@ public sealed record BlowerFigures
     /// <summary>Temperature delivered, flow-averaged, K.</summary>
     public required double DeliveryTemperature { get; init; }
 
-    /// <summary>Power taken from the crank, drive losses included, W.</summary>
+    /// <summary>The turbine that drives it; null when the crank does.</summary>
+    public TurbineFigures? Turbine { get; init; }
+
+    /// <summary>Power taken from the crank, drive losses included, W; 0 with a turbine.</summary>
     public required double DrivePower { get; init; }
 
     /// <summary>
@@ -185,6 +188,16 @@ public sealed record BlowerFigures
 
     /// <summary>The corrected speed lies outside the measured lines; the figures are extrapolated.</summary>
     public required bool Extrapolated { get; init; }
+}
+
+/// <summary>The turbine at an operating point, SI.</summary>
+public sealed record TurbineFigures
+{
+    /// <summary>Power taken from the exhaust, W.</summary>
+    public required double Power { get; init; }
+
+    /// <summary>Share of the exhaust that goes through the wastegate.</summary>
+    public required double WastegateShare { get; init; }
 }
 
 /// <summary>

@@ -13,6 +13,9 @@ internal enum EndKind
 
     InletValve,
     ExhaustValve,
+
+    /// <summary>At the next stretch of the same pipe, which has another width: the one after it at its last end, before it at its first.</summary>
+    Step,
 }
 
 /// <summary>An end of a pipe.</summary>
@@ -27,11 +30,12 @@ internal readonly record struct PipeEnding(EndKind Kind, int Node, double Loss =
 /// <summary>A pipe of the network; both of its ends in the direction in which the engine breathes.</summary>
 /// <param name="Name">"runner 1", "primary 2", "tail".</param>
 /// <param name="Spec">As described.</param>
+/// <param name="BendLoss">Loss coefficient of its bends.</param>
 /// <param name="Duct">Cut into cells.</param>
 /// <param name="Intake">Whether it is on the inlet side.</param>
 /// <param name="First">Where it begins.</param>
 /// <param name="Last">Where it ends.</param>
-internal sealed record PipeLine(string Name, PipeSpec Spec, Duct Duct, bool Intake, PipeEnding First, PipeEnding Last)
+internal sealed record PipeLine(string Name, PipeSpec Spec, double BendLoss, Duct Duct, bool Intake, PipeEnding First, PipeEnding Last)
 {
     /// <summary>Cylinder whose valves are at one of its ends, or −1.</summary>
     public int Cylinder => Math.Max(First.Cylinder, Last.Cylinder);
@@ -41,6 +45,7 @@ internal sealed record PipeLine(string Name, PipeSpec Spec, Duct Duct, bool Inta
 internal sealed class PipeNetwork
 {
     private const int LeastCells = 3;
+    private const double SameWidth = 1e-5;
 
     private readonly List<PipeLine> _lines = [];
     private readonly EngineSpec _spec;
@@ -51,7 +56,7 @@ internal sealed class PipeNetwork
     /// <param name="spec">The engine, with pipework.</param>
     /// <param name="cylinders">Node of each cylinder.</param>
     /// <param name="plenum">Node of the plenum.</param>
-    /// <param name="outside">Node of the world behind the tail.</param>
+    /// <param name="outside">Node that the exhaust ends in: the world behind the tail, or a turbine's volute.</param>
     /// <param name="addNode">Adds a node of a volume, m³.</param>
     public PipeNetwork(EngineSpec spec, int[] cylinders, int plenum, int outside, Func<double, int> addNode)
     {
@@ -63,7 +68,7 @@ internal sealed class PipeNetwork
 
         foreach (var tree in _pipework.Exhausts)
         {
-            AddExhaust(tree, new(EndKind.OpenAir, outside), depth: 0);
+            AddExhaust(tree, new(outside == Network.Tailpipe ? EndKind.OpenAir : EndKind.Volume, outside), depth: 0);
         }
 
         Lines = [.. _lines];
@@ -73,16 +78,15 @@ internal sealed class PipeNetwork
 
     private void AddInlet(PipeTree tree, PipeEnding start)
     {
-        var duct = new Duct(tree.Pipe.Tapers, _pipework.CellLength);
         var first = start with { Loss = tree.Pipe.EntryLoss };
         if (tree.Branches.Count == 0)
         {
-            _lines.Add(new(Named("runner", tree), tree.Pipe, duct, true, first, new(EndKind.InletValve, _cylinders[tree.Cylinder], Cylinder: tree.Cylinder)));
+            AddPipe(Named("runner", tree), tree.Pipe, true, first, new(EndKind.InletValve, _cylinders[tree.Cylinder], Cylinder: tree.Cylinder));
             return;
         }
 
-        var junction = Junction(tree, duct.FaceArea[^1]);
-        _lines.Add(new(Numbered("stem"), tree.Pipe, duct, true, first, junction with { Trunk = true }));
+        var junction = Junction(tree, tree.Pipe.Tapers[^1].To);
+        AddPipe(Numbered("stem"), tree.Pipe, true, first, junction with { Trunk = true });
         foreach (var branch in tree.Branches)
         {
             AddInlet(branch, junction);
@@ -91,25 +95,56 @@ internal sealed class PipeNetwork
 
     private void AddExhaust(PipeTree tree, PipeEnding last, int depth)
     {
-        var duct = new Duct(tree.Pipe.Tapers, _pipework.CellLength);
         if (tree.Branches.Count == 0)
         {
-            _lines.Add(new(Named("primary", tree), tree.Pipe, duct, false, new(EndKind.ExhaustValve, _cylinders[tree.Cylinder], Cylinder: tree.Cylinder), last));
+            AddPipe(Named("primary", tree), tree.Pipe, false, new(EndKind.ExhaustValve, _cylinders[tree.Cylinder], Cylinder: tree.Cylinder), last);
             return;
         }
 
-        var junction = Junction(tree, duct.FaceArea[0]);
-        _lines.Add(new(Numbered(depth == 0 ? "tail" : "secondary"), tree.Pipe, duct, false, junction with { Trunk = true, Loss = tree.Pipe.EntryLoss }, last));
+        var junction = Junction(tree, tree.Pipe.Tapers[0].From);
+        AddPipe(Numbered(depth == 0 ? "tail" : "secondary"), tree.Pipe, false, junction with { Trunk = true, Loss = tree.Pipe.EntryLoss }, last);
         foreach (var branch in tree.Branches)
         {
             AddExhaust(branch, junction, depth + 1);
         }
     }
 
-    /// <summary>A junction holds at least a few cells of the widest pipe at it, so that the march follows its pressure.</summary>
-    private PipeEnding Junction(PipeTree tree, double trunk)
+    /// <summary>Adds a pipe, cut where its width jumps; the bends are shared out by length.</summary>
+    private void AddPipe(string name, PipeSpec pipe, bool intake, PipeEnding first, PipeEnding last)
     {
-        var widest = Math.Max(trunk, tree.Branches.Max(b => b.Pipe.Tapers.Max(t => Math.PI / 4 * t.To * t.To)));
+        var stretches = Stretches(pipe.Tapers);
+        var whole = pipe.Tapers.Sum(t => t.Length);
+        for (var k = 0; k < stretches.Count; k++)
+        {
+            var duct = new Duct(stretches[k], _pipework.CellLength);
+            var begins = k == 0 ? first : new PipeEnding(EndKind.Step, -1);
+            var ends = k == stretches.Count - 1 ? last : new PipeEnding(EndKind.Step, -1);
+            var called = k == 0 ? name : FormattableString.Invariant($"{name}, stretch {k + 1}");
+            _lines.Add(new(called, pipe, pipe.BendLoss * duct.Length / whole, duct, intake, begins, ends));
+        }
+    }
+
+    private static List<List<Taper>> Stretches(IReadOnlyList<Taper> tapers)
+    {
+        var stretches = new List<List<Taper>>();
+        foreach (var taper in tapers)
+        {
+            if (stretches.Count == 0 || Math.Abs(stretches[^1][^1].To - taper.From) > SameWidth)
+            {
+                stretches.Add([]);
+            }
+
+            stretches[^1].Add(taper);
+        }
+
+        return stretches;
+    }
+
+    /// <summary>A junction holds at least a few cells of the widest pipe at it, so that the march follows its pressure.</summary>
+    private PipeEnding Junction(PipeTree tree, double trunkDiameter)
+    {
+        var diameter = Math.Max(trunkDiameter, tree.Branches.Max(b => b.Pipe.Tapers.Max(t => t.To)));
+        var widest = Math.PI / 4 * diameter * diameter;
         return new(EndKind.Volume, _addNode(Math.Max(tree.JunctionVolume, LeastCells * _pipework.CellLength * widest)), Recovery: tree.JunctionRecovery);
     }
 

@@ -140,6 +140,9 @@ internal sealed class Reckoning(MarchSetup setup, March march, double speed, Cyc
         var rise = _y[_at.BlowerWork] / (mass * march.Nodes.HeatCapacity[_net.Airbox]);
         var flow = mass / _cycleTime;
         var corrected = CorrectedFlow(flow, inlet);
+        var turbine = setup.Spec.Intake.Induction is CentrifugalInduction { Turbine: not null }
+            ? new TurbineFigures { Power = _y[_at.TurbineWork] / _cycleTime, WastegateShare = _y[_at.WastegateMass] / _y[_at.OutletMass] }
+            : null;
         return new BlowerFigures
         {
             Speed = march.BlowerSpeed,
@@ -148,7 +151,8 @@ internal sealed class Reckoning(MarchSetup setup, March march, double speed, Cyc
             PressureRatio = ratio,
             Efficiency = inlet * CompressorLine.Head(ratio) / rise,
             DeliveryTemperature = inlet + rise,
-            DrivePower = gasPower / setup.Spec.Intake.Induction!.MechanicalEfficiency,
+            Turbine = turbine,
+            DrivePower = turbine is null ? gasPower / setup.Spec.Intake.Induction!.MechanicalEfficiency : 0,
             SurgeMargin = march.Line is { } line ? (line.SurgePressureRatio / ratio * (corrected / line.SurgeFlow)) - 1 : null,
             BeyondSurge = _y[_at.BeyondSurge] / _cycleTime,
             Surge = corrected <= march.Line?.SurgeFlow,

@@ -68,7 +68,7 @@ internal sealed class Repetition
             _work[c] = work;
         }
 
-        return Change = largest;
+        return Change = Larger(largest, _march.ShaftChange);
     }
 
     /// <summary>Puts the state to a better start of the next cycle than the end of this one.</summary>
@@ -123,6 +123,7 @@ internal sealed class Repetition
     private IEnumerable<int> Carried()
     {
         var net = _setup.Network;
+        yield return _march.Layout.Shaft;
         if (net.Piped)
         {
             // Cylinders and junctions follow the pipes within a cycle; what fills over many is foreseen.
@@ -154,6 +155,11 @@ internal sealed class Repetition
     /// <summary>Mass of the node for its species, thermal energy for its energy, gas constant's order for the entropy.</summary>
     private double ScaleOf(int at)
     {
+        if (at == _march.Layout.Shaft)
+        {
+            return Math.Max(1, _march.BlowerSpeed);
+        }
+
         var n = at / PerNode;
         if (n >= _setup.Network.NodeCount)
         {
@@ -212,7 +218,7 @@ internal readonly record struct Totals(double Air, double Fuel, double Energy)
     public static Totals All(double[] y, MarchSetup setup, MarchLayout at)
     {
         var nodes = Sum(y, setup, _ => true, x => x);
-        var given = y[at.CoolerHeat] + y[at.ExhaustHeat] - y[at.BlowerWork];
+        var given = y[at.CoolerHeat] + y[at.ExhaustHeat] + y[at.TurbineWork] - y[at.BlowerWork];
         for (var c = 0; c < setup.Network.Cylinders.Length; c++)
         {
             given += y[at.Work(c)] + y[at.Heat(c)];

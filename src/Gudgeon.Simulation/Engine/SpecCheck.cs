@@ -25,6 +25,7 @@ internal static class SpecCheck
         {
             CheckIntake(spec.Intake);
             CheckExhaust(spec.Exhaust);
+            PipeworkCheck.Check(spec);
         }
     }
 
@@ -206,6 +207,7 @@ internal static class SpecCheck
         {
             case CentrifugalInduction centrifugal:
                 Within(centrifugal.StepUp, 0.1, 50, "blower: step-up", "");
+                CheckTurbine(centrifugal.Turbine);
                 break;
             case PositiveDisplacementInduction displacement:
                 Within(displacement.Displacement, 1e-5, 0.1, "blower: displacement", "m³");
@@ -214,6 +216,23 @@ internal static class SpecCheck
                 Within(displacement.Efficiency, 0.2, 1, "blower: efficiency", "");
                 break;
         }
+    }
+
+    private static void CheckTurbine(TurbineSpec? turbine)
+    {
+        if (turbine is null)
+        {
+            return;
+        }
+
+        Within(turbine.ThroatArea, 1e-5, 0.02, "turbine: throat area", "m²");
+        Within(turbine.RotorDiameter, 0.01, 0.3, "turbine: rotor diameter", "m");
+        Within(turbine.Efficiency, 0.2, 0.9, "turbine: efficiency", "");
+        Within(turbine.BestSpeedRatio, 0.3, 1, "turbine: best speed ratio", "");
+        Within(turbine.VoluteVolume, 1e-5, 0.02, "turbine: volute volume", "m³");
+        Within(turbine.WastegateArea, 0, 0.02, "turbine: wastegate area", "m²");
+        Within(turbine.WastegateOpening, 0, 5e5, "turbine: wastegate opening pressure", "Pa");
+        Within(turbine.WastegateBand, 1e3, 2e5, "turbine: wastegate band", "Pa");
     }
 
     private static void CheckExhaust(ExhaustSpec exhaust)
@@ -251,6 +270,6 @@ internal static class SpecCheck
 
     private static double Square(double x) => x * x;
 
-    private static void Within(double value, double low, double high, string what, string unit) =>
+    internal static void Within(double value, double low, double high, string what, string unit) =>
         EngineSpecException.Unless(value >= low && value <= high, $"{what} {value} {unit}, which must lie in {low} to {high} {unit}");
 }
