@@ -77,6 +77,15 @@ public sealed record EngineSweep(IReadOnlyList<Variation> Varied, IReadOnlyList<
         return Array.TrueForAll(cells, c => c.Refusal.Length > 0) ? throw new BadInputException(cells[0].Refusal) : new EngineSweep(varied, speeds, cells);
     }
 
+    /// <summary>The run of the book as it stands, of the speeds that settle.</summary>
+    /// <param name="book">The build.</param>
+    /// <param name="speeds">Crank speeds, rad/s.</param>
+    /// <param name="stop">Stops it between cycles.</param>
+    /// <exception cref="BadInputException">It cannot be run, or settles at none of the speeds.</exception>
+    public static EngineDuty AsItStands(BuildBook book, IReadOnlyList<double> speeds, CancellationToken stop = default) =>
+        new VariedEngine(book).Run(new Dictionary<string, KnownValue>(StringComparer.Ordinal), speeds, null, stop).Settled
+        ?? throw new BadInputException("the engine run of the book as it stands settles at none of the speeds, so there is none of greatest power; give one with --at");
+
     private static void Check(IReadOnlyList<Variation> varied)
     {
         if (varied.Count is < 1 or > MostFields)

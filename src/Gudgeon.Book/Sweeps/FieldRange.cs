@@ -9,8 +9,11 @@ namespace Gudgeon.Book.Sweeps;
 /// <param name="To">The upper end; values are written in its unit.</param>
 public sealed record FieldRange(FieldAddress Address, Amount From, Amount To)
 {
-    /// <summary>Digits to which a value is written, and therefore tried.</summary>
-    private const int Digits = 7;
+    /// <summary>Digits to which the ends are written.</summary>
+    private const int Digits = 10;
+
+    /// <summary>Share of the range to which a value between the ends is written, and therefore tried.</summary>
+    private const double Fineness = 1e-4;
 
     /// <summary>Reads FIELD=FROM..TO; a unit after the second number holds for both.</summary>
     /// <param name="option">The option, for the sentence when it cannot be read.</param>
@@ -44,8 +47,10 @@ public sealed record FieldRange(FieldAddress Address, Amount From, Amount To)
     /// <param name="share">0 at the lower end, 1 at the upper.</param>
     public KnownValue At(double share)
     {
-        var written = Figures.Number(To.Unit.FromSi(From.Si + (share * (To.Si - From.Si))), Digits);
-        return KnownValue.Read(Address.Field, $"{written} {To.Unit.Symbol}".TrimEnd());
+        var value = To.Unit.FromSi(From.Si + (share * (To.Si - From.Si)));
+        var width = (To.Si - From.Si) / Math.Abs(To.Unit.Factor);
+        var rounded = share is > 0 and < 1 ? Math.Round(value, Math.Clamp((int)Math.Ceiling(-Math.Log10(width * Fineness)), 0, 12)) : value;
+        return KnownValue.Read(Address.Field, $"{Figures.Number(rounded, Digits)} {To.Unit.Symbol}".TrimEnd());
     }
 
     /// <summary>How far along a value lies, 0 to 1 inside the range.</summary>
