@@ -100,7 +100,7 @@ public sealed class SweepVerbs : IDisposable
     public void BestNamesTheValuesAndTheChangeThatLaysThemIn()
     {
         var before = _workshop.Read("wren.json");
-        string[] verb = ["best", "wren.json", "--let", "combustion.burned50=4..24°", "--at", "6000rpm", "--holding", "piston-speed,compression-spread"];
+        string[] verb = ["best", "wren.json", "--let", "combustion.burned50=4..24°", "--at", "6000rpm", "--holding", "piston-speed,peak-pressure"];
         var page = _workshop.Good(verb);
         Assert.Equal(before, _workshop.Read("wren.json"));
         var answer = _workshop.Run([.. verb, "--json"]).Json;
@@ -120,8 +120,9 @@ public sealed class SweepVerbs : IDisposable
     [Fact]
     public void BestSaysWhenNothingHolds()
     {
-        _workshop.Good("limit", "wren.json", "knock.max", "0.001", "--reason", "to see");
-        var outcome = _workshop.Run("best", "wren.json", "--let", "combustion.burned50=6..10°", "--at", "6000rpm", "--holding", "knock");
+        _workshop.Good("change", "add", "wren.json", "soft", "--title", "A soft piston");
+        _workshop.Good("set", "wren.json", "piston.peakPressureLimit", "20 bar", "--change", "soft");
+        var outcome = _workshop.Run("best", "wren.json", "--let", "combustion.burned50=6..10°", "--at", "6000rpm", "--holding", "peak-pressure");
         Assert.Equal(3, outcome.Code);
         Assert.Contains("no combination between these bounds was found with which all that must hold does", outcome.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("gudgeon set", outcome.Output, StringComparison.Ordinal);
