@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Simulation.Engine;
@@ -15,10 +16,8 @@ public sealed record RunFigures(RunKind Kind, IReadOnlyList<string> Columns, IRe
     private static readonly (string Name, Dimension Dimension, string Unit, Func<OperatingPoint, double> Of)[] EngineColumns =
     [
         ("speed", Dimension.RotationalSpeed, "rpm", p => p.Speed),
-        ("torque", Dimension.Torque, "N·m", p => p.Figures!.Torque),
-        ("power", Dimension.Power, "kW", p => p.Figures!.Power),
-        ("boost", Dimension.Pressure, "bar", p => p.Figures!.Boost),
-        ("peak pressure", Dimension.Pressure, "bar", p => p.Figures!.PeakPressure),
+        .. new[] { EngineFigures.Torque, EngineFigures.Power, EngineFigures.Boost, EngineFigures.PeakPressure }
+            .Select(f => (f.Name, f.Dimension, f.Unit, (Func<OperatingPoint, double>)(p => f.Of(p.Figures!)))),
     ];
 
     private static readonly (string Name, Dimension Dimension, string Unit, Func<SprintSplit, double> Of)[] SprintColumns =

@@ -74,7 +74,8 @@ public sealed class WhatIf
 
     private static EngineSpec Driven(EngineSpec spec, double ratio) => spec with { Intake = spec.Intake with { Induction = spec.Intake.Induction! with { DriveRatio = ratio } } };
 
-    private static T Told<T>(Func<T> work)
+    /// <summary>Says in a sentence why values make no engine.</summary>
+    internal static T Told<T>(Func<T> work)
     {
         try
         {

@@ -69,7 +69,10 @@ public static class App
             .WithExample("limit", "squish.min", "\"0.9 mm\"", "--reason", "\"steel rods, short stroke\"");
         Verb<CheckCommand>("check", "Will it hold: every check, with its reserve. Exit code 0: all hold; 1: something falls short; 3: something is not known or too close to tell.")
             .WithExample("check", "heron.json", "--explain", "\"squish[1]\"");
-        Verb<RunCommand>("run", "Run the engine at full load over its speeds. Exit code 3: a speed did not settle.").WithExample("run", "heron.json", "--from", "3000rpm", "--svg", "run.svg");
+        Verb<RunCommand>("run", "Run the engine at full load over its speeds. Exit code 3: a speed did not settle.").WithExample("run", "heron.json", "--from", "3000rpm", "--svg", "run.svg")
+            .WithExample("run", "heron.json", "--vary", "blower.driveRatio=0.9..1.2/7");
+        Verb<BestCommand>("best", "Between bounds, the values of a few fields that give most power or torque while checks hold; the book stays as it is. Exit code 3: none was found that holds.")
+            .WithExample("best", "heron.json", "--let", "blower.driveRatio=0.9..1.2", "--let", "combustion.burned50=6..16°", "--holding", "all");
         Verb<SprintCommand>("sprint", "Run a standing start: splits to a mile, shifts, what holds it back.").WithExample("sprint", "heron.json", "--weather", "\"temperature=30°C;pressure=990hPa\"");
         Verb<GivesCommand>("gives", "What gives first: every reserve over a family of boost levels, or of rev limits without a blower.");
         Verb<ChangesCommand>("changes", "What each change does: findings before and after, verdicts turned, what must be measured again.");

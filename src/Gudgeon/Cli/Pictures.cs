@@ -13,8 +13,8 @@ internal static class Pictures
     private const int Width = 1000;
     private const int Height = 620;
 
-    /// <summary>One shape for each limit, so that colour is not needed to tell them apart.</summary>
-    private static readonly MarkerShape[] LimitShapes =
+    /// <summary>One shape for each line, so that colour is not needed to tell them apart.</summary>
+    internal static readonly MarkerShape[] Shapes =
     [
         MarkerShape.FilledCircle, MarkerShape.OpenSquare, MarkerShape.FilledTriangleUp, MarkerShape.OpenDiamond,
         MarkerShape.Eks, MarkerShape.FilledTriangleDown, MarkerShape.OpenCircle, MarkerShape.Cross,
@@ -53,7 +53,7 @@ internal static class Pictures
             var line = plot.Add.ScatterPoints(limit.Select(p => p.Distance).ToArray(), limit.Select(p => speed.FromSi(p.Speed)).ToArray());
             line.LegendText = Gudgeon.Book.Fields.EnumWords.Of(limit.Key.ToString());
             line.MarkerSize = 4;
-            line.MarkerShape = LimitShapes[(int)limit.Key % LimitShapes.Length];
+            line.MarkerShape = Shapes[(int)limit.Key % Shapes.Length];
         }
 
         plot.XLabel("distance from the stage, m");
@@ -101,7 +101,7 @@ internal static class Pictures
         return line;
     }
 
-    private static void Save(Plot plot, string file)
+    internal static void Save(Plot plot, string file)
     {
         try
         {

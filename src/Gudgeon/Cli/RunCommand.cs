@@ -29,16 +29,38 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
         public string? Step { get; init; }
 
         [CommandOption("--csv")]
-        [Description("Print CSV, SI and degrees.")]
+        [Description("Print CSV: SI and degrees; of a sweep SI and radians.")]
         public bool Csv { get; init; }
 
         [CommandOption("--svg <FILE>")]
-        [Description("Draw torque, power and boost.")]
+        [Description("Draw torque, power and boost; of a sweep curves, or a contour when there are many values.")]
         public string? Svg { get; init; }
+
+        [CommandOption("--vary <RANGE>")]
+        [Description("Run with a field over a range, such as intake.runnerArea=1000..2200mm²/7 for seven values; given twice, with every combination of two fields at one speed.")]
+        public string[] Vary { get; init; } = [];
+
+        [CommandOption("--figure <NAME>")]
+        [Description("What a sweep shows: torque when left out; power, boost, \"peak pressure\", knock and the others of a run.")]
+        public string? Figure { get; init; }
+
+        [CommandOption("--at <SPEED>")]
+        [Description("Sweep at this speed alone; with two fields the speed of greatest power when left out.")]
+        public string? At { get; init; }
+
+        [CommandOption("--over")]
+        [Description("With two fields: show the mean over every speed of the run.")]
+        public bool Over { get; init; }
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
+        if (settings.Vary.Length > 0)
+        {
+            return SweepRun.Execute(settings, cancellationToken);
+        }
+
+        SweepRun.RefuseWithoutSweep(settings);
         var book = settings.Open().Book;
         var view = new View(book.Now());
         var points = Run(view, settings, cancellationToken);
@@ -92,11 +114,13 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
             : EngineRun.Run(spec, speeds, null, Progress.OnTerminal("engine run"), stop);
     }
 
-    private static List<double> Speeds(View view, Settings settings)
+    private static List<double> Speeds(View view, Settings settings) => Speeds(view, settings.From, settings.To, settings.Step);
+
+    /// <summary>The speeds of a run, rad/s, as asked for; none when the rev limit is wanted and not known.</summary>
+    internal static List<double> Speeds(View view, string? lowest, string? highest, string? between)
     {
-        double? Asked(string? text, string option) => text is null ? null : Amount.Parse(option, text, Dimension.RotationalSpeed, "rpm").Si;
-        var to = Asked(settings.To, "--to") ?? view.Amount(Engine.RevLimit);
-        var from = Asked(settings.From, "--from") ?? view.AmountOr(Engine.RunFrom, 3000 * Math.PI / 30);
+        var to = Asked(highest, "--to") ?? view.Amount(Engine.RevLimit);
+        var from = Asked(lowest, "--from") ?? view.AmountOr(Engine.RunFrom, 3000 * Math.PI / 30);
         if (double.IsNaN(to))
         {
             return [];
@@ -107,7 +131,7 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
             throw new BadInputException($"--from and --to: given {Engine.RevLimit.Print(from)} to {Engine.RevLimit.Print(to)}, wanted rising speeds above zero");
         }
 
-        var step = Asked(settings.Step, "--step") ?? (to - from) / (DutyDesk.Speeds - 1);
+        var step = Asked(between, "--step") ?? (to - from) / (DutyDesk.Speeds - 1);
         if (step <= 0 && to > from)
         {
             throw new BadInputException($"--step: given {Engine.RevLimit.Print(step)}, wanted more than zero");
@@ -115,6 +139,9 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
 
         return to - from < 1e-9 ? [from] : [.. Enumerable.Range(0, (int)Math.Floor(((to - from) / step) + 1.000001)).Select(i => from + (i * step))];
     }
+
+    /// <summary>A speed as it was asked for, rad/s.</summary>
+    internal static double? Asked(string? text, string option) => text is null ? null : Amount.Parse(option, text, Dimension.RotationalSpeed, "rpm").Si;
 
     internal static void Table(IReadOnlyList<OperatingPoint> points, bool imperial)
     {
