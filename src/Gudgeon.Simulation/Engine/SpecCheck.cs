@@ -271,5 +271,5 @@ internal static class SpecCheck
     private static double Square(double x) => x * x;
 
     internal static void Within(double value, double low, double high, string what, string unit) =>
-        EngineSpecException.Unless(value >= low && value <= high, $"{what} {value} {unit}, which must lie in {low} to {high} {unit}");
+        EngineSpecException.Unless(value >= low && value <= high, unit.Length == 0 ? (FormattableString)$"{what} {value}, which must lie in {low} to {high}" : $"{what} {value} {unit}, which must lie in {low} to {high} {unit}");
 }
