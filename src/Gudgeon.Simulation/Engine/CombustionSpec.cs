@@ -83,6 +83,15 @@ public sealed record FuelDelivery
     /// <summary>How far before the inlet valve the injector stands, along the middle of the pipe, m; the wave depth only.</summary>
     public double InjectorDistance { get; init; } = 0.1;
 
+    /// <summary>
+    /// Share of the fuel that lands on the wall of the port and evaporates from there with the wall's heat instead of the
+    /// charge's, 0 to 1; the wave depth only.
+    /// </summary>
+    public double FilmShare { get; init; }
+
+    /// <summary>Time in which the film on the wall falls to 1/e, s; 0.1 s warm to 1 s cold.</summary>
+    public double FilmTime { get; init; } = 0.3;
+
     /// <summary>Temperature of the fuel injected, K.</summary>
     public double Temperature { get; init; } = 298.15;
 }

@@ -23,7 +23,6 @@ internal sealed partial class March
     private double[] _enthalpyBefore = [];
     private double[] _trunkFlow = [];
     private double[] _branchFlow = [];
-    private int[] _injectors = [];
     private double _exhaustPressure;
     private double _outletOpening = 1;
 
@@ -48,7 +47,8 @@ internal sealed partial class March
             }
         }
 
-        return new(air, fuel, energy);
+        var film = _film.Sum();
+        return new(air, fuel + film, energy + (film * _fuelEnthalpy));
     }
 
     private void PreparePipes()
@@ -63,25 +63,13 @@ internal sealed partial class March
         _parts = [.. _pipes.Select(_ => new byte[Steps])];
         (_pressureBefore, _rtBefore, _enthalpyBefore) = (new double[_net.NodeCount], new double[_net.NodeCount], new double[_net.NodeCount]);
         (_trunkFlow, _branchFlow) = (new double[_net.NodeCount], new double[_net.NodeCount]);
-        _injectors = [.. _net.Pipes.Select(InjectorOf)];
+        PrepareInjectors();
         var outlets = _net.Pipes.Where(l => l.Last.Kind == EndKind.OpenAir).Sum(l => l.Duct.FaceArea[^1]);
         _outletOpening = Math.Min(1, _spec.Exhaust.OutletArea / outlets);
         for (var p = 0; p < _pipes.Length; p++)
         {
             Array.Fill(_pipes[p].Walls.Temperature, _net.Pipes[p].Spec.Wall.Temperature ?? (_net.Pipes[p].Intake ? _spec.Ambient.Temperature : 700));
         }
-    }
-
-    /// <summary>Index of the cell that fuel is injected into; 0 for none.</summary>
-    private int InjectorOf(PipeLine line)
-    {
-        if (_setup.FuelPerAir == 0 || line.Last.Kind != EndKind.InletValve)
-        {
-            return 0;
-        }
-
-        var place = line.Duct.Length - _spec.Delivery.InjectorDistance;
-        return Math.Clamp((int)(place / line.Duct.CellLength) + 1, 1, line.Duct.Cells);
     }
 
     /// <summary>Pipes filled with still gas of a first guess.</summary>
@@ -179,7 +167,7 @@ internal sealed partial class March
             {
                 if (_injectors[p] > 0)
                 {
-                    Inject(_pipes[p], _net.Pipes[p], _injectors[p], dt, 1.0 / parts);
+                    Inject(p, dt, 1.0 / parts);
                 }
 
                 _pipes[p].Finish(dt);
@@ -321,7 +309,7 @@ internal sealed partial class March
 
     /// <summary>What a thermometer in the stream would show, K.</summary>
     private static double Stagnation(GasColumn gas, int cell) =>
-        gas.Temperature[cell] * (1 + (0.5 * gas.Velocity[cell] * gas.Velocity[cell] / (gas.Degrees[cell] * gas.SoundSquared[cell])));
+        gas.Temperature[cell] * (1 + (0.5 * gas.Velocity[cell] * gas.Velocity[cell] / (gas.Degrees[cell] * gas.Sound[cell] * gas.Sound[cell])));
 
     /// <summary>What comes back out of the open air is the gas that left, with its heat.</summary>
     private Beyond OpenAir(in PipeEnd end)
@@ -344,32 +332,6 @@ internal sealed partial class March
     }
 
     private static double Between(double[] table, int i, double at) => table[i] + (at * (table[i + 1] - table[i]));
-
-    /// <summary>
-    /// Fuel for the air that passes the injector towards the valve and has none yet. Its given share evaporates there as far as the vapour stays under
-    /// four fifths to all of saturation; the rest travels as droplets.
-    /// </summary>
-    private void Inject(Pipe pipe, PipeLine line, int cell, double dt, double share)
-    {
-        var gas = pipe.Gas;
-        var mass = gas.MassFlux[cell - 1];
-        var (vapour, burned, droplets) = (gas.ShareFlux[PipeGas.Vapour][cell - 1], gas.ShareFlux[PipeGas.Burned][cell - 1], gas.ShareFlux[PipeGas.Droplets][cell - 1]);
-        var dose = line.Duct.FaceArea[cell - 1] * (((mass - vapour - burned - droplets) * _setup.FuelPerAir) - vapour - droplets);
-        if (mass <= 0 || dose <= 0)
-        {
-            return;
-        }
-
-        var (t, pressure) = (gas.Temperature[cell], gas.ShareDensity[PipeGas.Vapour][cell] * _gas.VapourR * gas.Temperature[cell]);
-        var evaporated = _spec.Delivery.EvaporatedInPort * Math.Clamp(5 * (1 - (pressure / _gas.SaturationPressure(t))), 0, 1);
-        var added = dose * dt / line.Duct.Volume[cell - 1];
-        gas.Density[cell] += added;
-        gas.Total[cell] += added * _fuelEnthalpy;
-        gas.ShareDensity[PipeGas.Vapour][cell] += added * evaporated;
-        gas.ShareDensity[PipeGas.Droplets][cell] += added * (1 - evaporated);
-        _pipeRates[(PerNode * Network.Tank) + Liquid] -= share * dose;
-        _pipeRates[(PerNode * Network.Tank) + Energy] -= share * dose * _fuelEnthalpy;
-    }
 
     /// <summary>Counts the heat that the walls took over the cycle and puts each to the temperature at which it would give as much to the outside.</summary>
     private void SettleWalls()

@@ -84,6 +84,7 @@ internal sealed partial class March
         ClearSums();
         Record.Begin();
         SetShaft(State[_at.Shaft]);
+        Array.Clear(_laid);
         if (_combustion?.ReferenceResidual is not null)
         {
             PlaceBurns();
@@ -108,6 +109,7 @@ internal sealed partial class March
 
         SettleWalls();
         SettleShaft();
+        SettleTrim();
     }
 
     /// <summary>Lays the burns on the grid, each as long as the residual gas of the last cycle makes it.</summary>

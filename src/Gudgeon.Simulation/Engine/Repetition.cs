@@ -102,6 +102,7 @@ internal sealed class Repetition
         {
             // A cylinder that burns at the start of the cycle keeps the elements of its two zones.
             _march.Partition(0);
+            _march.ForeseeFilms();
         }
     }
 

@@ -114,6 +114,8 @@ internal static class SpecCheck
     {
         Within(spec.Delivery.EvaporatedInPort, 0, 1, "fuel delivery: share evaporated in the port", "");
         Within(spec.Delivery.EvaporationAngle, 5, 200, "fuel delivery: evaporation angle", "°");
+        Within(spec.Delivery.FilmShare, 0, 1, "fuel delivery: share that lands on the wall", "");
+        Within(spec.Delivery.FilmTime, 0.005, 10, "fuel delivery: time of the wall film", "s");
         Within(spec.Delivery.InjectorDistance, 0, 3, "fuel delivery: distance of the injector from the valve", "m");
         Within(spec.Delivery.Temperature, 230, 400, "fuel delivery: fuel temperature", "K");
         if (spec.Combustion is not { } burn)

@@ -16,7 +16,7 @@ public sealed class GasColumn
         Carried = carried;
         double[] Fresh() => new double[cells + 2 + Vector<double>.Count];
         (Density, Velocity, Pressure, Energy) = (Fresh(), Fresh(), Fresh(), Fresh());
-        (Temperature, SoundSquared, Degrees) = (Fresh(), Fresh(), Fresh());
+        (Temperature, Sound, Degrees) = (Fresh(), Fresh(), Fresh());
         (Momentum, Total) = (Fresh(), Fresh());
         (LeftDensity, LeftVelocity, LeftPressure, LeftEnergy) = (Fresh(), Fresh(), Fresh(), Fresh());
         (RightDensity, RightVelocity, RightPressure, RightEnergy) = (Fresh(), Fresh(), Fresh(), Fresh());
@@ -50,8 +50,8 @@ public sealed class GasColumn
     /// <summary>K.</summary>
     public double[] Temperature { get; }
 
-    /// <summary>Speed of sound squared, m²/s².</summary>
-    public double[] SoundSquared { get; }
+    /// <summary>Speed of sound, m/s.</summary>
+    public double[] Sound { get; }
 
     /// <summary>Heat capacity at constant volume over the gas constant, 1/(γ − 1).</summary>
     public double[] Degrees { get; }
@@ -71,7 +71,7 @@ public sealed class GasColumn
     /// <summary>What a share adds to the internal energy at constant pressure over density, against the rest: J/kg.</summary>
     public double[][] ShareEnergy { get; }
 
-    // States half a step on at the left and right face of each cell.
+    // States half a step on at the left and right face of each cell; energies are internal ones of a volume, J/m³.
     internal double[] LeftDensity { get; }
 
     internal double[] LeftVelocity { get; }

@@ -14,7 +14,7 @@ internal static class PerfectGas
         (gas.Density[i], gas.Momentum[i]) = (density, density * velocity);
         gas.Total[i] = (pressure / (gamma - 1)) + (0.5 * density * velocity * velocity);
         (gas.Velocity[i], gas.Pressure[i], gas.Energy[i]) = (velocity, pressure, pressure / (gamma - 1) / density);
-        (gas.SoundSquared[i], gas.Degrees[i]) = (gamma * pressure / density, 1 / (gamma - 1));
+        (gas.Sound[i], gas.Degrees[i]) = (Math.Sqrt(gamma * pressure / density), 1 / (gamma - 1));
     }
 
     /// <summary>Velocity, pressure and what follows from them, of all cells.</summary>
@@ -25,13 +25,14 @@ internal static class PerfectGas
         for (var i = 1; i <= gas.Cells; i += Vector<double>.Count)
         {
             var rho = At(gas.Density, i);
-            var u = At(gas.Momentum, i) / rho;
-            var e = (At(gas.Total, i) / rho) - (half * u * u);
+            var perRho = Vector<double>.One / rho;
+            var u = At(gas.Momentum, i) * perRho;
+            var e = (At(gas.Total, i) * perRho) - (half * u * u);
             var rt = perDegree * e;
             Put(gas.Velocity, i, u);
             Put(gas.Energy, i, e);
             Put(gas.Pressure, i, rho * rt);
-            Put(gas.SoundSquared, i, c2 * rt);
+            Put(gas.Sound, i, Vector.SquareRoot(c2 * rt));
             Put(gas.Degrees, i, degrees);
         }
     }

@@ -37,7 +37,7 @@ internal sealed class PerfectPipe
         var fastest = 0.0;
         for (var i = 1; i <= Gas.Cells; i++)
         {
-            fastest = Math.Max(fastest, Math.Abs(Gas.Velocity[i]) + Math.Sqrt(Gas.SoundSquared[i]));
+            fastest = Math.Max(fastest, Math.Abs(Gas.Velocity[i]) + Gas.Sound[i]);
         }
 
         return courant * _duct.CellLength / fastest;

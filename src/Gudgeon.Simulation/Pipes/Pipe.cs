@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Gudgeon.Simulation.Pipes;
 
 /// <summary>A pipe at work: its gas, walls and two ends. What its ends do is told from outside.</summary>
@@ -44,10 +46,21 @@ internal sealed class Pipe
     /// <summary>Speed of the fastest wave, m/s.</summary>
     public double Fastest()
     {
-        var fastest = 0.0;
-        for (var i = 1; i <= Gas.Cells; i++)
+        var (most, i) = (Vector<double>.Zero, 1);
+        for (; i + Vector<double>.Count <= Gas.Cells + 1; i += Vector<double>.Count)
         {
-            fastest = Math.Max(fastest, Math.Abs(Gas.Velocity[i]) + Math.Sqrt(Gas.SoundSquared[i]));
+            most = Vector.Max(most, Vector.Abs(Lanes.At(Gas.Velocity, i)) + Lanes.At(Gas.Sound, i));
+        }
+
+        var fastest = 0.0;
+        for (var lane = 0; lane < Vector<double>.Count; lane++)
+        {
+            fastest = Math.Max(fastest, most[lane]);
+        }
+
+        for (; i <= Gas.Cells; i++)
+        {
+            fastest = Math.Max(fastest, Math.Abs(Gas.Velocity[i]) + Gas.Sound[i]);
         }
 
         return fastest;

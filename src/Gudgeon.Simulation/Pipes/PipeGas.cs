@@ -127,12 +127,13 @@ internal sealed class PipeGas
 
             var t = (x * kelvin) + middle;
             var rt = r * t;
-            var degrees = slope * perKelvin / r;
+            var capacity = slope * perKelvin;
+            var degrees = capacity / r;
             Put(gas.Temperature, i, t);
             Put(gas.Velocity, i, u);
             Put(gas.Energy, i, e);
             Put(gas.Pressure, i, At(gas.Density, i) * rt);
-            Put(gas.SoundSquared, i, rt * (one + (one / degrees)));
+            Put(gas.Sound, i, Vector.SquareRoot(rt * (one + (r / capacity))));
             Put(gas.Degrees, i, degrees);
             for (var k = 0; k < gas.Carried; k++)
             {

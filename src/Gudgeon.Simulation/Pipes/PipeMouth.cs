@@ -21,8 +21,8 @@ internal sealed class PipeMouth(Pipe pipe, bool first)
 
     /// <summary>The gas that arrives at the end half a step on; after <see cref="Pipe.Begin"/>.</summary>
     public PipeEnd Arriving() => first
-        ? new(_gas.LeftDensity[_cell], -_gas.LeftVelocity[_cell], _gas.LeftPressure[_cell], _gas.LeftEnergy[_cell], _gas.Degrees[_cell])
-        : new(_gas.RightDensity[_cell], _gas.RightVelocity[_cell], _gas.RightPressure[_cell], _gas.RightEnergy[_cell], _gas.Degrees[_cell]);
+        ? new(_gas.LeftDensity[_cell], -_gas.LeftVelocity[_cell], _gas.LeftPressure[_cell], _gas.LeftEnergy[_cell] / _gas.LeftDensity[_cell], _gas.Degrees[_cell])
+        : new(_gas.RightDensity[_cell], _gas.RightVelocity[_cell], _gas.RightPressure[_cell], _gas.RightEnergy[_cell] / _gas.RightDensity[_cell], _gas.Degrees[_cell]);
 
     /// <summary>A share of the gas that arrives.</summary>
     public double Share(int k) => (first ? _gas.LeftShare : _gas.RightShare)[k][_cell];

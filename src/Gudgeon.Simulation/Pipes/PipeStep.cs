@@ -11,7 +11,7 @@ namespace Gudgeon.Simulation.Pipes;
 /// </summary>
 internal static class PipeStep
 {
-    private static readonly Vector<double> Half = new(0.5), Two = new(2.0), Zero = Vector<double>.Zero;
+    private static readonly Vector<double> Half = new(0.5), Two = new(2.0), Small = new(0.05), Zero = Vector<double>.Zero;
 
     /// <summary>Carries the face states of every cell half a step on.</summary>
     /// <param name="gas">The gas; the cells beyond the ends are set.</param>
@@ -26,7 +26,7 @@ internal static class PipeStep
         ref var rho0 = ref First(gas.Density);
         ref var u0 = ref First(gas.Velocity);
         ref var p0 = ref First(gas.Pressure);
-        ref var c20 = ref First(gas.SoundSquared);
+        ref var c0 = ref First(gas.Sound);
         ref var g0 = ref First(gas.Degrees);
         ref var e0 = ref First(gas.Energy);
         for (var i = 1; i <= n; i += Vector<double>.Count)
@@ -35,9 +35,10 @@ internal static class PipeStep
             var dRho = Slope(At(ref rho0, i - 1), rho, At(ref rho0, i + 1));
             var du = Slope(At(ref u0, i - 1), u, At(ref u0, i + 1));
             var dp = Slope(At(ref p0, i - 1), p, At(ref p0, i + 1));
-            var c2 = At(ref c20, i);
+            var c = At(ref c0, i);
+            var (c2, perRho) = (c * c, Vector<double>.One / rho);
             var rhoStep = -r * ((u * dRho) + (rho * du));
-            var uStep = -r * ((u * du) + (dp / rho));
+            var uStep = -r * ((u * du) + (dp * perRho));
             var pStep = -r * ((u * dp) + (rho * c2 * du));
             if (widening is not null)
             {
@@ -50,20 +51,21 @@ internal static class PipeStep
             var (rhoL, pL, rhoR, pR) = (rho + rhoStep - hRho, p + pStep - hp, rho + rhoStep + hRho, p + pStep + hp);
 
             // A state that would have lost its gas or its pressure stays that of the cell.
-            var good = Vector.GreaterThan(Vector.Min(Vector.Min(rhoL, rhoR) / rho, Vector.Min(pL, pR) / p), new Vector<double>(0.05));
+            var good = Vector.GreaterThan(Vector.Min(rhoL, rhoR), Small * rho) & Vector.GreaterThan(Vector.Min(pL, pR), Small * p);
             rhoL = Vector.ConditionalSelect(good, rhoL, rho);
             rhoR = Vector.ConditionalSelect(good, rhoR, rho);
             pL = Vector.ConditionalSelect(good, pL, p);
             pR = Vector.ConditionalSelect(good, pR, p);
-            var (g, rt) = (At(ref g0, i), p / rho);
+            var g = At(ref g0, i);
+            var cold = At(ref e0, i) - (g * p * perRho);
             Put(gas.LeftDensity, i, rhoL);
             Put(gas.LeftVelocity, i, Vector.ConditionalSelect(good, u + uStep - hu, u));
             Put(gas.LeftPressure, i, pL);
-            Put(gas.LeftEnergy, i, At(ref e0, i) + (g * ((pL / rhoL) - rt)));
+            Put(gas.LeftEnergy, i, (rhoL * cold) + (g * pL));
             Put(gas.RightDensity, i, rhoR);
             Put(gas.RightVelocity, i, Vector.ConditionalSelect(good, u + uStep + hu, u));
             Put(gas.RightPressure, i, pR);
-            Put(gas.RightEnergy, i, At(ref e0, i) + (g * ((pR / rhoR) - rt)));
+            Put(gas.RightEnergy, i, (rhoR * cold) + (g * pR));
         }
 
         for (var k = 0; k < gas.Carried; k++)
@@ -76,14 +78,14 @@ internal static class PipeStep
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Fluxes(GasColumn gas)
     {
-        ref var c20 = ref First(gas.SoundSquared);
+        ref var c0 = ref First(gas.Sound);
         for (var i = 1; i < gas.Cells; i += Vector<double>.Count)
         {
             var left = new Side(At(gas.RightDensity, i), At(gas.RightVelocity, i), At(gas.RightPressure, i), At(gas.RightEnergy, i));
             var right = new Side(At(gas.LeftDensity, i + 1), At(gas.LeftVelocity, i + 1), At(gas.LeftPressure, i + 1), At(gas.LeftEnergy, i + 1));
 
             // The speed of sound of the cells bounds that of their faces well enough for the outer waves.
-            var (mass, momentum, energy) = Hllc(left, right, Vector.SquareRoot(At(ref c20, i)), Vector.SquareRoot(At(ref c20, i + 1)));
+            var (mass, momentum, energy) = Hllc(left, right, At(ref c0, i), At(ref c0, i + 1));
             Put(gas.MassFlux, i, mass);
             Put(gas.MomentumFlux, i, momentum);
             Put(gas.EnergyFlux, i, energy);
@@ -130,8 +132,8 @@ internal static class PipeStep
             var (left, right, perShare) = (step - (Half * dy), step + (Half * dy), At(gas.ShareEnergy[k], i));
             Put(gas.LeftShare[k], i, y + left);
             Put(gas.RightShare[k], i, y + right);
-            Put(gas.LeftEnergy, i, At(gas.LeftEnergy, i) + (perShare * left));
-            Put(gas.RightEnergy, i, At(gas.RightEnergy, i) + (perShare * right));
+            Put(gas.LeftEnergy, i, At(gas.LeftEnergy, i) + (At(gas.LeftDensity, i) * perShare * left));
+            Put(gas.RightEnergy, i, At(gas.RightEnergy, i) + (At(gas.RightDensity, i) * perShare * right));
         }
     }
 
@@ -163,12 +165,13 @@ internal static class PipeStep
         var s = Vector.ConditionalSelect(fromLeft, sl, sr);
         var q = Vector.ConditionalSelect(fromLeft, ql, qr);
         var inside = Vector.ConditionalSelect(fromLeft, Vector.LessThan(sl, Zero), Vector.GreaterThan(sr, Zero));
-        var total = rho * (e + (Half * u * u));
+        var total = e + (Half * rho * u * u);
         var (mass, momentum, energy) = (rho * u, (rho * u * u) + p, u * (total + p));
 
         // Inside the fan the star state's surplus travels with the outer wave.
-        var starRho = q / (s - contact);
-        var starTotal = starRho * ((total / rho) + ((contact - u) * (contact + (p / q))));
+        var perGap = Vector<double>.One / (s - contact);
+        var starRho = q * perGap;
+        var starTotal = ((s - u) * perGap * total) + ((contact - u) * ((starRho * contact) + (p * perGap)));
         var push = Vector.ConditionalSelect(inside, s, Zero);
         return (
             mass + (push * (starRho - rho)),
@@ -176,6 +179,6 @@ internal static class PipeStep
             energy + (push * (starTotal - total)));
     }
 
-    /// <summary>The gas on one side of a face.</summary>
+    /// <summary>The gas on one side of a face; the energy is the internal one of a volume.</summary>
     private readonly record struct Side(Vector<double> Density, Vector<double> Velocity, Vector<double> Pressure, Vector<double> Energy);
 }

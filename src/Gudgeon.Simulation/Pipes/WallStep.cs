@@ -50,22 +50,24 @@ internal sealed class WallStep
         var (stanton, conduction) = (new Vector<double>(Math.Pow(Prandtl, -2.0 / 3) / 8), new Vector<double>(3.66 / Prandtl));
         for (var i = 1; i <= gas.Cells; i += Vector<double>.Count)
         {
-            var (rho, t, perD) = (At(gas.Density, i), At(gas.Temperature, i), At(_perDiameter, i));
-            var u = At(gas.Momentum, i) / rho;
-            var speed = Vector.Abs(u) + tiny;
+            var (t, perD, momentum) = (At(gas.Temperature, i), At(_perDiameter, i), At(gas.Momentum, i));
+            var flux = Vector.Abs(momentum) + tiny;
+            var speed = flux / At(gas.Density, i);
             var mu = new Vector<double>(1.458e-6) * t * Vector.SquareRoot(t) / (t + new Vector<double>(110.4));
-            var perRe = mu * perD / (rho * speed);
+            var perRe = mu * perD / flux;
             var root = perLog * Vector.Log(At(_rough, i) + (new Vector<double>(6.9) * perRe));
             var friction = Vector.ConditionalSelect(Vector.GreaterThan(perRe, new Vector<double>(1 / 2300.0)), new Vector<double>(64) * perRe, one / (root * root));
-            Put(gas.Momentum, i, At(gas.Momentum, i) / (one + (halfStep * speed * ((friction * perD) + bends))));
+            Put(gas.Momentum, i, momentum / (one + (halfStep * speed * ((friction * perD) + bends))));
             if (_heatScale == 0)
             {
                 continue;
             }
 
-            var cp = (At(gas.Degrees, i) + one) * At(gas.Pressure, i) / (At(gas.Density, i) * t);
-            var h = scale * cp * Vector.Max(stanton * friction * rho * speed, conduction * mu * perD);
-            var recovered = t + (new Vector<double>(0.445) * u * u / cp);
+            // cp T is c²/(γ − 1).
+            var c = At(gas.Sound, i);
+            var cp = At(gas.Degrees, i) * c * c / t;
+            var h = scale * cp * Vector.Max(stanton * friction * flux, conduction * mu * perD);
+            var recovered = t + (new Vector<double>(0.445) * speed * speed / cp);
             Put(gas.Total, i, At(gas.Total, i) + (step * new Vector<double>(4) * perD * h * (At(Temperature, i) - recovered)));
             Put(Coefficient, i, At(Coefficient, i) + (step * h));
             Put(CoefficientTemperature, i, At(CoefficientTemperature, i) + (step * h * recovered));

@@ -14,6 +14,7 @@ public class WaveTests
         "methanol" => PipedEngines.Methanol(),
         "stepped" => PipedEngines.Stepped(),
         "siamese" => PipedEngines.Siamese(),
+        "film" => PipedEngines.Methanol() with { Delivery = new FuelDelivery { FilmShare = 0.6, EvaporatedInPort = 0.3 } },
         _ => PipedEngines.Turbo(),
     };
 
@@ -26,6 +27,7 @@ public class WaveTests
     [InlineData("stepped", 8000)]
     [InlineData("siamese", 6000)]
     [InlineData("turbo", 7000)]
+    [InlineData("film", 5200)]
     public void TheBooksCloseOverACycle(string engine, double rpm)
     {
         var balance = At(Spec(engine), rpm).Balance;
@@ -187,6 +189,18 @@ public class WaveTests
 
         var open = spec with { Intake = spec.Intake with { Induction = Wastegate(spec, 0.3e5) } };
         Assert.True(At(open, 7000).Boost < 0.85 * figures.Boost);
+    }
+
+    /// <summary>What evaporates with the wall's heat does not cool the charge: less methanol engine is filled, by less than the latent heat would do.</summary>
+    [Fact]
+    public void AWallFilmTakesItsHeatFromTheWall()
+    {
+        var methanol = PipedEngines.Methanol();
+        var sprayed = methanol with { Delivery = new FuelDelivery { EvaporatedInPort = 0.5 } };
+        var laid = methanol with { Delivery = new FuelDelivery { EvaporatedInPort = 0.5, FilmShare = 0.5 } };
+        var (cool, warm) = (At(sprayed, 6500), At(laid, 6500));
+        Assert.InRange(cool.VolumetricEfficiency / warm.VolumetricEfficiency, 1.01, 1.12);
+        Assert.Equal(cool.Lambda!.Value, warm.Lambda!.Value, 5e-3);
     }
 
     [Fact]
