@@ -82,10 +82,11 @@ public static class BookSchema
 
     private static void AddFields(JsonObject place, Subject subject)
     {
-        var properties = (JsonObject)place["properties"]!;
         foreach (var field in FieldCatalogue.All.Where(f => f.Subject == subject))
         {
-            properties[field.Name] = Value(field);
+            var names = field.Name.Split('.');
+            var properties = (JsonObject)names[..^1].Aggregate(place, Child)["properties"]!;
+            properties[names[^1]] = Value(field);
         }
     }
 
