@@ -120,7 +120,7 @@ internal static class PipeworkAssembly
     }
 
     /// <summary>What leads to a box, and the pipe out of it; as it is when there is no box.</summary>
-    private static PipeTree Silenced(View view, PipeTree before) => view.AmountIf(Silencer.Volume) is not { } volume ? before : new PipeTree
+    private static PipeTree Silenced(View view, PipeTree before) => !(view.AmountIf(Silencer.Volume) is { } volume and > 0) ? before : new PipeTree
     {
         Pipe = new PipeSpec
         {

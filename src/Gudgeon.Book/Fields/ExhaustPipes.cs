@@ -52,7 +52,7 @@ public static class Silencer
 {
     private static readonly Subject Subject = new("exhaust.silencer", "Silencer");
 
-    public static readonly Field Volume = Subject.Amount("volume", "Volume of the box", Dimension.Volume, "L", (0.3, 20), "fill with water, or reckon from the outside", "Left out when there is no box: gas passes straight through an absorption silencer, which is a stretch of the tail pipe.");
+    public static readonly Field Volume = Subject.Amount("volume", "Volume of the box", Dimension.Volume, "L", (0, 20), "fill with water, or reckon from the outside", "0, or left out, when there is no box: gas passes straight through an absorption silencer, which is a stretch of the tail pipe.", zero: true);
     public static readonly Field TailLength = Subject.Amount("tailLength", "Length of the pipe out of the box", Dimension.Length, "mm", (20, 1000), "tape");
     public static readonly Field TailDiameter = Subject.Amount("tailDiameter", "Inside diameter of the pipe out of the box", Dimension.Length, "mm", (10, 100), "calliper");
 }
