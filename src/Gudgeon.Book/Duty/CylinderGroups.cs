@@ -7,11 +7,14 @@ namespace Gudgeon.Book.Duty;
 /// <summary>Cylinders that go together, written "1-4, 2-3".</summary>
 public static class CylinderGroups
 {
+    /// <summary>What says that no cylinders go together.</summary>
+    public const string None = "none";
+
     /// <summary>Cylinders that share an inlet port: two or more to a group, none twice, not all need be named.</summary>
     /// <exception cref="BadInputException">The sentence names the field, what was given and what was wanted.</exception>
     public static IReadOnlyList<IReadOnlyList<int>> Shared(string text, int cylinders)
     {
-        var groups = Read(text);
+        var groups = text == None ? [] : Read(text);
         return groups is not null && groups.TrueForAll(g => g.Count > 1) && OnceEach(groups, cylinders)
             ? groups
             : throw new BadInputException($"{SharedRunner.Shared.Path}: given '{text}', wanted the numbers of two or more of {Of(cylinders)} for each port and none twice, such as 1-2, 3-4");

@@ -1,4 +1,5 @@
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
 
 namespace Gudgeon.Book.Duty;
 
@@ -21,8 +22,13 @@ public static class Depths
     /// <summary>"from the wave model": what stands beside figures.</summary>
     public static string From(this Depth depth) => $"from the {depth.Word()} model";
 
-    /// <summary>The depth that a word names.</summary>
-    /// <exception cref="Values.BadInputException">It names none.</exception>
-    public static Depth Read(string word) => Enum.GetValues<Depth>().Where(d => d.Word() == word.Trim()).Select(d => (Depth?)d).FirstOrDefault()
-        ?? throw new Values.BadInputException($"depth: given '{word}', wanted {string.Join(" or ", Enum.GetValues<Depth>().Select(Word))}");
+    /// <summary>The depth that a book's figures and checks come from.</summary>
+    public static Depth Of(View view) => Named(view.WordOr(Engine.Depth, Depth.Lumped.Word()));
+
+    /// <summary>The depth at which a computation asked for the engine.</summary>
+    /// <param name="trace">What it read.</param>
+    public static Depth Of(Trace trace) => Named(trace.Reads.FirstOrDefault(r => r.Address.Field == Engine.Depth)?.Found?.Value.Content as string);
+
+    /// <summary>The depth of this word; lumped when there is none.</summary>
+    public static Depth Named(string? word) => Array.Find(Enum.GetValues<Depth>(), d => d.Word() == word);
 }

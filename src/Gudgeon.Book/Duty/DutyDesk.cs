@@ -79,7 +79,7 @@ public sealed class DutyDesk
         try
         {
             var speeds = only ?? RunSpeeds(view);
-            return EngineAssembly.Build(view) is { } spec && speeds.Count > 0 ? RunAt(view, spec, speeds, near) : null;
+            return EngineAssembly.Build(view, Depths.Of(view)) is { } spec && speeds.Count > 0 ? RunAt(view, spec, speeds, near) : null;
         }
         catch (Exception e) when (e is EngineSpecException or BadInputException or FormulaDomainException or OutOfRangeException)
         {

@@ -43,7 +43,7 @@ internal static class PipeworkAssembly
 
     private static List<PipeTree> Inlets(View view, int cylinders)
     {
-        var groups = view.Knows(SharedRunner.Shared) ? CylinderGroups.Shared(view.Word(SharedRunner.Shared)!, cylinders) : [];
+        var groups = CylinderGroups.Shared(view.WordOr(SharedRunner.Shared, CylinderGroups.None), cylinders);
         var alone = Enumerable.Range(1, cylinders).Except(groups.SelectMany(g => g));
         return
         [

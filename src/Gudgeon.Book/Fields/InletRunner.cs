@@ -22,7 +22,7 @@ public static class SharedRunner
 {
     private static readonly Subject Subject = new("intake", "Intake");
 
-    public static readonly Field Shared = Subject.Text("runner.shared", "Cylinders that share a port", "The cylinders of each shared port with dashes between, ports with commas: 1-2, 3-4. Each has its own runner when left out.");
+    public static readonly Field Shared = Subject.Text("runner.shared", "Cylinders that share a port", "The cylinders of each shared port with dashes between, ports with commas: 1-2, 3-4; or none, as when left out.");
     public static readonly Field StemLength = Subject.Amount("runner.stemLength", "Length of the shared part", Dimension.Length, "mm", (20, 800), "wire along the middle of the passage", "From the plenum to where the passages part.");
     public static readonly Field StemDiameter = Subject.Amount("runner.stemDiameter", "Diameter of the shared part", Dimension.Length, "mm", (15, 90), "calliper or telescopic gauge");
     public static readonly Field JunctionVolume = Subject.Amount("runner.junctionVolume", "Volume where the passages part", Dimension.Volume, "cm³", (5, 500), "burette", "A slim one when left out.");

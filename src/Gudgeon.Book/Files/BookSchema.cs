@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
@@ -164,6 +165,7 @@ public static class BookSchema
         run["required"] = new JsonArray([.. RunReader.Required.Select(n => (JsonNode)n)]);
         var properties = (JsonObject)run["properties"]!;
         properties["kind"] = new JsonObject { ["enum"] = new JsonArray([.. Enum.GetNames<Build.RunKind>().Select(n => (JsonNode)n.ToLowerInvariant())]) };
+        properties["depth"] = new JsonObject { ["enum"] = new JsonArray([.. Enum.GetValues<Depth>().Select(d => (JsonNode)d.Word())]) };
         foreach (var name in new[] { "title", "version" })
         {
             properties[name] = Filled();

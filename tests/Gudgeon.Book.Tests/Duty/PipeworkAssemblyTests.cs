@@ -171,6 +171,7 @@ public class PipeworkAssemblyTests
         Assert.Equal((40e-6, 0.1), (Math.Round(stem.JunctionVolume, 9), stem.Pipe.EntryLoss));
         Assert.Equal([(1, 0.24, 0.0), (2, 0.08, 0.0)], stem.Branches.Select(b => (b.Cylinder, Math.Round(b.Pipe.Tapers[0].Length, 9), b.Pipe.EntryLoss)));
 
+        Assert.Equal([0, 1, 2, 3], Pipes(book.Changed("new-head", ("intake.runner.shared", "none"))).Inlets.Select(t => t.Cylinder));
         Assert.Equal("intake.runner.stemLength", Wanted.Words(Missing(book.Without("intake.runner.stemLength"))));
     }
 
