@@ -1,3 +1,4 @@
+using Gudgeon.Book.Checks;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 
@@ -21,6 +22,12 @@ public static class Depths
 
     /// <summary>"from the wave model": what stands beside figures.</summary>
     public static string From(this Depth depth) => $"from the {depth.Word()} model";
+
+    /// <summary>"Engine figures from the wave model.": what stands below findings.</summary>
+    public static string Sentence(this Depth depth) => $"Engine figures {depth.From()}.";
+
+    /// <summary>The depth that findings came from; null when none of them asked for the engine.</summary>
+    public static Depth? Of(IEnumerable<Finding> findings) => findings.FirstOrDefault(f => f.Trace.DutySources.Count > 0) is { } finding ? Of(finding.Trace) : null;
 
     /// <summary>The depth that a book's figures and checks come from.</summary>
     public static Depth Of(View view) => Named(view.WordOr(Engine.Depth, Depth.Lumped.Word()));

@@ -150,7 +150,7 @@ internal sealed class DemoCommand : Command<DemoCommand.Settings>
         private void WriteFiles()
         {
             string In(string file) => Path.Combine(folder, file);
-            Pictures.Run(_duty.Points, In("run.svg"), imperial: false);
+            Pictures.Run(_duty.Points, _duty.Depth, In("run.svg"), imperial: false);
             Pictures.Ladder(_ladder, In("gives.svg"));
             Pictures.Sprint(_sprint, In("sprint.svg"), imperial: false);
             Out.IntoFile(In("run.csv"), () => RunCommand.Csv(_duty.Points, _duty.Depth));

@@ -72,7 +72,7 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
         var points = Run(view, depth, settings, cancellationToken);
         if (settings.Svg is not null)
         {
-            Pictures.Run(points, settings.Svg, settings.Imperial);
+            Pictures.Run(points, depth, settings.Svg, settings.Imperial);
         }
 
         if (settings.Json)
