@@ -24,6 +24,11 @@ public static class CylinderGroups
     /// <exception cref="BadInputException">The sentence names the field, what was given and what was wanted.</exception>
     public static IReadOnlyList<IReadOnlyList<int>> Pairs(string text, int cylinders)
     {
+        if (cylinders % 2 != 0)
+        {
+            throw new BadInputException($"{Exhaust.Pairs.Path}: given '{text}', but {Of(cylinders)} {(cylinders == 1 ? "makes" : "make")} no pairs");
+        }
+
         var groups = Read(text);
         return groups is not null && groups.TrueForAll(g => g.Count == 2) && OnceEach(groups, cylinders) && groups.Count * 2 == cylinders
             ? groups

@@ -151,6 +151,12 @@ public class PipeworkAssemblyTests
         Assert.Equal(sentence, Assert.Throws<BadInputException>(() => BookRules.Verify(book)).Message);
     }
 
+    [Theory]
+    [InlineData(1, "exhaust.pairs: given '1-2', but the one cylinder makes no pairs")]
+    [InlineData(3, "exhaust.pairs: given '1-2', but the 3 cylinders make no pairs")]
+    public void An_odd_number_makes_no_pairs(int cylinders, string sentence) =>
+        Assert.Equal(sentence, Assert.Throws<BadInputException>(() => CylinderGroups.Pairs("1-2", cylinders)).Message);
+
     [Fact]
     public void Three_cylinders_do_not_meet_in_pairs()
     {
