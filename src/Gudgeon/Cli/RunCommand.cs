@@ -32,6 +32,9 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
         [Description("lumped or wave; as the book says when left out, and lumped when it says nothing.")]
         public string? Depth { get; init; }
 
+        /// <summary>The depth asked for, as a value laid over the book for this run only.</summary>
+        internal IReadOnlyDictionary<string, KnownValue> Given => Books.Given(Depth is null ? [] : [$"depth={Depth}"], "engine.");
+
         [CommandOption("--csv")]
         [Description("Print CSV: SI and degrees; of a sweep SI and radians.")]
         public bool Csv { get; init; }
@@ -66,8 +69,7 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
 
         SweepRun.RefuseWithoutSweep(settings);
         var book = settings.Open().Book;
-        var given = Books.Given(settings.Depth is null ? [] : [$"depth={settings.Depth}"], "engine.");
-        var view = new View(book.Supposing(given).Now());
+        var view = new View(book.Supposing(settings.Given).Now());
         var depth = Depths.Of(view);
         var points = Run(view, depth, settings, cancellationToken);
         if (settings.Svg is not null)
@@ -98,7 +100,7 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
             return 3;
         }
 
-        settings.KeepRun(book, () => RunFigures.Of(points), view.Trace, given, settings.Json || settings.Csv);
+        settings.KeepRun(book, () => RunFigures.Of(points), view.Trace, settings.Given, settings.Json || settings.Csv);
         return 0;
     }
 
