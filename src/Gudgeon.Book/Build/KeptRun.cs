@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
@@ -22,6 +23,9 @@ public sealed record KeptRun
 {
     /// <summary>What it is of.</summary>
     public required RunKind Kind { get; init; }
+
+    /// <summary>The depth of the engine model that it came from.</summary>
+    public Depth Depth { get; init; }
 
     /// <summary>Why it is kept, in words.</summary>
     public required string Title { get; init; }
@@ -66,6 +70,7 @@ public sealed record KeptRun
         return new KeptRun
         {
             Kind = figures.Kind,
+            Depth = Depths.Of(trace),
             Title = title.Trim().Length > 0 ? title.Trim() : throw new BadInputException("a run that is kept needs a title"),
             By = by,
             On = DateTimeOffset.Now.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture),

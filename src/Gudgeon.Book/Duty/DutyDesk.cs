@@ -28,6 +28,9 @@ public sealed class DutyDesk
     /// <summary>Stops a run between cycles.</summary>
     public CancellationToken Cancellation { get; set; }
 
+    /// <summary>Where runs by the wave model are kept; null for nowhere but here.</summary>
+    public IDutyShelf? Shelf { get; set; }
+
     /// <summary>Runs made so far, nudged ones included.</summary>
     public int Runs { get; private set; }
 
@@ -79,7 +82,7 @@ public sealed class DutyDesk
         try
         {
             var speeds = only ?? RunSpeeds(view);
-            return EngineAssembly.Build(view) is { } spec && speeds.Count > 0 ? RunAt(view, spec, speeds, near) : null;
+            return EngineAssembly.Build(view, Depths.Of(view)) is { } spec && speeds.Count > 0 ? RunAt(view, spec, speeds, near) : null;
         }
         catch (Exception e) when (e is EngineSpecException or BadInputException or FormulaDomainException or OutOfRangeException)
         {
@@ -91,6 +94,14 @@ public sealed class DutyDesk
 
     private EngineDuty? RunAt(View view, EngineSpec spec, IReadOnlyList<double> speeds, EngineDuty? near)
     {
+        var shelf = spec.Pipework is null ? null : Shelf;
+        var reads = shelf is null ? [] : KeptDuty.Read(view);
+        var key = shelf is null ? "" : KeptDuty.Key(reads, speeds);
+        if (KeptDuty.Parse(shelf?.Find(key)) is { } kept)
+        {
+            return kept.Of(spec);
+        }
+
         Runs++;
         var points = EngineRun.Run(spec, speeds, near, Progress, Cancellation);
         var failed = points.Where(p => !p.Converged).Select(p => Engine.RevLimit.Print(p.Speed)).ToList();
@@ -100,6 +111,7 @@ public sealed class DutyDesk
             return null;
         }
 
+        shelf?.Keep(key, view.Nudged.Count > 0, KeptDuty.Write(reads, points));
         return new EngineDuty(points, spec.Ambient, spec);
     }
 

@@ -12,18 +12,22 @@ namespace Gudgeon.Book.Duty;
 public static class EngineAssembly
 {
     /// <summary>The engine; null when something needed is not known, and then the view's trace says what.</summary>
+    /// <param name="view">The values.</param>
+    /// <param name="depth">Whether with its pipes; only then are they read, and only without them what stands in for them.</param>
     /// <exception cref="BadInputException">Values that make no engine: a firing order that does not exist, a map that crosses.</exception>
-    public static EngineSpec? Build(View view)
+    public static EngineSpec? Build(View view, Depth depth = Depth.Lumped)
     {
-        var cylinders = Cylinders(view);
+        var angles = FiringAngles(view);
+        var cylinders = Cylinders(view, angles);
         var fuel = view.Word(FuelSystem.Kind);
         var lambda = view.Amount(FuelSystem.Lambda);
-        var intake = Intake(view);
-        var exhaust = new ExhaustSpec
+        var intake = Intake(view, depth);
+        var exhaust = depth == Depth.Wave ? new ExhaustSpec() : new ExhaustSpec
         {
             CollectorVolume = view.Amount(Exhaust.CollectorVolume),
             OutletArea = view.Amount(Exhaust.OutletArea),
         };
+        var pipework = depth == Depth.Wave && angles.Length > 0 ? PipeworkAssembly.Build(view, angles) : null;
         var combustion = Combustion(view);
         var delivery = new FuelDelivery
         {
@@ -47,6 +51,7 @@ public static class EngineAssembly
             Friction = friction,
             Intake = intake!,
             Exhaust = exhaust,
+            Pipework = pipework,
             Ambient = ambient,
         };
     }
@@ -62,12 +67,16 @@ public static class EngineAssembly
         return new CompressorMap([.. lines], pressure, temperature);
     }
 
-    private static List<CylinderSpec>? Cylinders(View view)
+    private static double[] FiringAngles(View view)
     {
         var count = view.Count(Engine.Cylinders);
-        var angles = count == 0 ? [] : FiringOrder.Angles(count, view.WordOr(Engine.FiringOrder, ""), view.WordOr(Engine.FiringIntervals, ""));
+        return count == 0 ? [] : FiringOrder.Angles(count, view.WordOr(Engine.FiringOrder, ""), view.WordOr(Engine.FiringIntervals, ""));
+    }
+
+    private static List<CylinderSpec>? Cylinders(View view, double[] angles)
+    {
         var cylinders = new List<CylinderSpec>();
-        for (var i = 1; i <= count; i++)
+        for (var i = 1; i <= angles.Length; i++)
         {
             var index = i.ToString(System.Globalization.CultureInfo.InvariantCulture);
             var volume = ClearanceVolume(view, index);
@@ -156,10 +165,10 @@ public static class EngineAssembly
         Reference = FlowReference.Curtain,
     };
 
-    private static IntakeSpec? Intake(View view)
+    private static IntakeSpec? Intake(View view, Depth depth)
     {
         var induction = Induction(view);
-        return new IntakeSpec
+        var intake = new IntakeSpec
         {
             FilterArea = view.Amount(Fields.Intake.FilterArea),
             AirboxVolume = view.AmountOr(Fields.Intake.AirboxVolume, new IntakeSpec().AirboxVolume),
@@ -176,7 +185,10 @@ public static class EngineAssembly
             ThrottleArea = view.Amount(Fields.Intake.ThrottleArea),
             PlenumVolume = view.AmountOr(Fields.Intake.PlenumVolume, new IntakeSpec().PlenumVolume),
             Relief = view.AmountIf(Blower.ReliefPressure) is { } opening ? new ReliefValve(opening, 500e-6) : null,
-            PortVolume = view.AmountOr(Fields.Intake.PortVolume, new IntakeSpec().PortVolume),
+        };
+        return depth == Depth.Wave ? intake : intake with
+        {
+            PortVolume = view.AmountOr(Fields.Intake.PortVolume, intake.PortVolume),
             RunnerArea = view.Amount(Fields.Intake.RunnerArea),
         };
     }

@@ -21,6 +21,9 @@ public sealed record EngineDuty(IReadOnlyList<OperatingPoint> Points, AmbientSpe
         f => -(f.Blower?.SurgeMargin ?? 0),
     ];
 
+    /// <summary>The depth that it came from.</summary>
+    public Depth Depth => Spec.Pipework is null ? Depth.Lumped : Depth.Wave;
+
     /// <summary>
     /// Speeds at which something that checks ask for is at its most. A run with a slightly nudged value is made at these
     /// alone: its greatest figures stand at the same speeds.

@@ -184,7 +184,7 @@ public sealed class WhatIf
     {
         var known = values.Select(v => (FieldCatalogue.Address(v.Key).Field, v.Key, v.Value)).ToDictionary(v => v.Key, v => KnownValue.Read(v.Field, v.Value), StringComparer.Ordinal);
         var view = new View(_book.Supposing(known).Now());
-        return EngineAssembly.Build(view) ?? throw new BadInputException($"the engine cannot be run; wanted: {Checks.Wanted.Words(view.Trace.Missing)}");
+        return EngineAssembly.Build(view, Depths.Of(view)) ?? throw new BadInputException($"the engine cannot be run; wanted: {Checks.Wanted.Words(view.Trace.Missing)}");
     }
 
     /// <summary>Wishes as values of the book, in its units and with as many digits as people write.</summary>

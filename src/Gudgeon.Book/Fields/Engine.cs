@@ -1,3 +1,4 @@
+using Gudgeon.Book.Duty;
 using Gudgeon.Calc.Catalogue;
 
 namespace Gudgeon.Book.Fields;
@@ -14,4 +15,6 @@ public static class Engine
     public static readonly Field RunFrom = Subject.Amount("runFrom", "Lowest speed of a run", Dimension.RotationalSpeed, "rpm", (1000, 8000), help: "A run starts here when the command does not say.");
     public static readonly Field PistonSpeedLimit = Subject.Amount("pistonSpeedLimit", "Mean piston speed allowed", Dimension.Speed, "m/s", (15, 30), help: "By the maker of piston and rod; 25 m/s when left out.");
     public static readonly Field PistonAccelerationLimit = Subject.Amount("pistonAccelerationLimit", "Peak piston acceleration allowed", Dimension.Acceleration, "m/s²", (15000, 120000), help: "By the maker of piston, pin and rod bolts.");
+    public static readonly Field Depth = Subject.Choice<Depth>("depth", "Depth of the engine model", "What figures and checks come from: volumes and restrictions (lumped, quick) or waves along the pipes (wave, which wants their lengths); lumped when left out.");
+    public static readonly Field CellLength = Subject.Amount("cellLength", "Length of a pipe's cells in the wave model", Dimension.Length, "mm", (5, 60), help: "Shorter ones cost time and sharpen the waves; 15 mm when left out (common practice).");
 }

@@ -33,4 +33,24 @@ public static class Exhaust
 
     public static readonly Field CollectorVolume = Subject.Amount("collectorVolume", "Volume of pipes and collector", Dimension.Volume, "L", (0.5, 20));
     public static readonly Field OutletArea = Subject.Amount("outletArea", "Effective area of the way out", Dimension.Area, "mm²", (300, 8000));
+    public static readonly Field Layout = Subject.Choice("layout", "How the pipes go together", ExhaustLayouts.All, "All into one when left out; the one pipe of a single has no need of it.");
+    public static readonly Field Pairs = Subject.Text("pairs", "Which primaries meet first", "Cylinders of each pair with dashes between, pairs with commas: 1-4, 2-3. Those that fire half a cycle apart when left out.");
+    public static readonly Field WallCoefficient = Subject.Amount("wallCoefficient", "Heat from the pipes to the air", Dimension.HeatTransferCoefficient, "W/(m²·K)", (5, 200), help: "10 standing still, 100 in the wind of the run; 40 when left out (common practice).");
+    public static readonly Field Emissivity = Subject.Amount("emissivity", "Emissivity of the pipes", Dimension.Number, "", (0.1, 0.95), help: "0.3 polished, 0.9 oxidised or coated; 0.7 when left out (common practice).", most: 1);
+}
+
+/// <summary>How exhaust pipes can go together.</summary>
+public static class ExhaustLayouts
+{
+    /// <summary>Each cylinder has its own pipe into the open.</summary>
+    public const string Separate = "separate pipes";
+
+    /// <summary>All primaries meet in one place.</summary>
+    public const string Joined = "all into one";
+
+    /// <summary>Primaries meet two by two, and what comes of that in one place.</summary>
+    public const string Paired = "in pairs, then into one";
+
+    /// <summary>All of them.</summary>
+    public static readonly IReadOnlyList<string> All = [Separate, Joined, Paired];
 }

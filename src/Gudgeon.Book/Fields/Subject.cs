@@ -46,7 +46,7 @@ public sealed record Subject(string Path, string Label, Indexing Indexing = Inde
     /// <summary>Declares one of a fixed set of words.</summary>
     internal Field Choice(string name, string label, IEnumerable<string> choices, string help = "") => new(this, name, label, FieldKind.Choice) { Choices = [.. choices], Help = help };
 
-    /// <summary>Declares one of the words of an enumeration of Gudgeon.Calc.</summary>
+    /// <summary>Declares one of the words of an enumeration.</summary>
     internal Field Choice<TEnum>(string name, string label, string help = "")
         where TEnum : struct, Enum => Choice(name, label, Enum.GetNames<TEnum>().Select(EnumWords.Of), help);
 

@@ -1,4 +1,5 @@
 using Gudgeon.Book.Build;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
@@ -22,6 +23,9 @@ public abstract class BookFile
 
     /// <summary>Whether the reading that gave this book had been taken before, and the book is as it was.</summary>
     public bool Repeated { get; private protected init; }
+
+    /// <summary>Where engine runs that take long are kept with it; null when it has no place for them.</summary>
+    public virtual IDutyShelf? Shelf => null;
 
     /// <summary>What was done to a value, newest first; empty in a book without a journal.</summary>
     /// <param name="path">"cylinder[1].bore", as it is written.</param>

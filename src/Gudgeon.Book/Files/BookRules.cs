@@ -46,6 +46,10 @@ public static class BookRules
         {
             VerifyMap(path, table);
         }
+        else if (value.Field.Columns == PipeShape.Columns)
+        {
+            PipeworkAssembly.Tapers(path, table);
+        }
         else if (value.Field.Columns.Any(c => c.Name == "lift"))
         {
             Rising(path, "lift", table["lift"]);
@@ -81,6 +85,20 @@ public static class BookRules
         if (snapshot.Find(new FieldAddress(Engine.Cylinders, ""))?.Value.Content is int cylinders)
         {
             FiringOrder.Angles(cylinders, Word(Engine.FiringOrder), Word(Engine.FiringIntervals));
+            VerifyGroups(cylinders, Word(SharedRunner.Shared), Word(Exhaust.Pairs));
+        }
+    }
+
+    private static void VerifyGroups(int cylinders, string shared, string pairs)
+    {
+        if (shared.Length > 0)
+        {
+            CylinderGroups.Shared(shared, cylinders);
+        }
+
+        if (pairs.Length > 0)
+        {
+            CylinderGroups.Pairs(pairs, cylinders);
         }
     }
 

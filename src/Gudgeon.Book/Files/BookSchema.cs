@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
@@ -82,10 +83,11 @@ public static class BookSchema
 
     private static void AddFields(JsonObject place, Subject subject)
     {
-        var properties = (JsonObject)place["properties"]!;
         foreach (var field in FieldCatalogue.All.Where(f => f.Subject == subject))
         {
-            properties[field.Name] = Value(field);
+            var names = field.Name.Split('.');
+            var properties = (JsonObject)names[..^1].Aggregate(place, Child)["properties"]!;
+            properties[names[^1]] = Value(field);
         }
     }
 
@@ -163,6 +165,7 @@ public static class BookSchema
         run["required"] = new JsonArray([.. RunReader.Required.Select(n => (JsonNode)n)]);
         var properties = (JsonObject)run["properties"]!;
         properties["kind"] = new JsonObject { ["enum"] = new JsonArray([.. Enum.GetNames<Build.RunKind>().Select(n => (JsonNode)n.ToLowerInvariant())]) };
+        properties["depth"] = new JsonObject { ["enum"] = new JsonArray([.. Enum.GetValues<Depth>().Select(d => (JsonNode)d.Word())]) };
         foreach (var name in new[] { "title", "version" })
         {
             properties[name] = Filled();

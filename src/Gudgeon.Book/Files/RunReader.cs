@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Gudgeon.Book.Build;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 
 namespace Gudgeon.Book.Files;
@@ -18,7 +19,7 @@ internal sealed partial class RunReader(BookReader book)
     public KeptRun Read(JsonPlace place, string path)
     {
         book.Expect(place, JsonValueKind.Object, path, "an object");
-        book.Only(place, path, [.. Required, "by", "on", "changes", "given"]);
+        book.Only(place, path, [.. Required, "depth", "by", "on", "changes", "given"]);
         if (Array.Find(Required, n => place[n] is null or { Kind: JsonValueKind.String, Text: "" }) is { } missing)
         {
             throw book.Bad(place, path, $"missing '{missing}'");
@@ -27,7 +28,8 @@ internal sealed partial class RunReader(BookReader book)
         var sum = book.Text(place, "sha256", path);
         return new KeptRun
         {
-            Kind = Kind(place["kind"]!, path),
+            Kind = Word<RunKind>(place["kind"]!, path + ".kind"),
+            Depth = place["depth"] is { } depth ? Word<Depth>(depth, path + ".depth") : Depth.Lumped,
             Title = book.Text(place, "title", path),
             By = book.Text(place, "by", path),
             On = book.Text(place, "on", path),
@@ -47,6 +49,7 @@ internal sealed partial class RunReader(BookReader book)
         return OnLines(JsonPlace.Object(new (string Name, JsonPlace? Value)[]
         {
             ("kind", JsonPlace.Of(EnumWords.Of(run.Kind.ToString()))),
+            ("depth", JsonPlace.Of(run.Depth.Word())),
             ("title", JsonPlace.Of(run.Title)),
             ("by", run.By.Length > 0 ? JsonPlace.Of(run.By) : null),
             ("on", run.On.Length > 0 ? JsonPlace.Of(run.On) : null),
@@ -79,17 +82,18 @@ internal sealed partial class RunReader(BookReader book)
         var text => JsonPlace.Of(Convert.ToString(text, CultureInfo.InvariantCulture)!),
     };
 
-    private RunKind Kind(JsonPlace place, string path)
+    private TEnum Word<TEnum>(JsonPlace place, string path)
+        where TEnum : struct, Enum
     {
-        foreach (var kind in Enum.GetValues<RunKind>())
+        foreach (var value in Enum.GetValues<TEnum>())
         {
-            if (EnumWords.Of(kind.ToString()) == place.Text)
+            if (EnumWords.Of(value.ToString()) == place.Text)
             {
-                return kind;
+                return value;
             }
         }
 
-        throw book.Bad(place, path + ".kind", $"given '{place.Text}', wanted engine or sprint");
+        throw book.Bad(place, path, $"given '{place.Text}', wanted {string.Join(" or ", Enum.GetNames<TEnum>().Select(EnumWords.Of))}");
     }
 
     private List<string> Words(JsonPlace place, string name, string path) => book.Items(place[name], $"{path}.{name}").ConvertAll(i =>
@@ -115,7 +119,7 @@ internal sealed partial class RunReader(BookReader book)
         var columns = Words(place, "columns", path);
         var rows = book.Items(place["rows"], path + ".rows").ConvertAll(r => (IReadOnlyList<object?>)book.Items(r, path + ".rows").ConvertAll(c => Cell(c, path)));
         return rows.TrueForAll(r => r.Count == columns.Count)
-            ? new RunFigures(Kind(place["kind"]!, path), columns, rows)
+            ? new RunFigures(Word<RunKind>(place["kind"]!, path + ".kind"), columns, rows)
             : throw book.Bad(place["rows"]!, path + ".rows", $"wanted {columns.Count} cells in each row, one for each column");
     }
 

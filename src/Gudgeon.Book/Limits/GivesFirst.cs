@@ -31,6 +31,9 @@ public sealed record Rung(Finding Finding, IReadOnlyList<double> Reserves, doubl
 /// <param name="Dropped">Levels that could not be run, in words.</param>
 public sealed record Ladder(Field Varied, double Now, IReadOnlyList<Level> Levels, IReadOnlyList<Rung> Rungs, double? Target, IReadOnlyList<string> Dropped)
 {
+    /// <summary>The depth of the engine model that it came from.</summary>
+    public Depth Depth { get; init; }
+
     /// <summary>Whether the rungs are told apart by power; else by the rev limit, since power falls again past its peak.</summary>
     public bool ByPower => Varied != Engine.RevLimit;
 
@@ -61,7 +64,7 @@ public static class GivesFirst
     /// <exception cref="BadInputException">The engine cannot be run yet; the sentence says what is missing.</exception>
     public static Ladder Climb(Snapshot snapshot, DutyDesk desk, IProgress<double>? progress = null)
     {
-        var (varied, source, now) = Varied(snapshot, desk);
+        var (varied, source, now, depth) = Varied(snapshot, desk);
         var shares = varied == Blower.DriveRatio ? DriveShares : SpeedShares;
         var appraiser = new Appraiser(desk) { WithUncertainty = false };
         var findings = appraiser.Appraise(snapshot);
@@ -96,16 +99,16 @@ public static class GivesFirst
             .ThenBy(r => (varied == Engine.RevLimit ? r.Value : r.Power) ?? 0)
             .ThenBy(r => r.Reserves[^1])
             .ToList();
-        return new Ladder(varied, now, levels, rungs, target, dropped);
+        return new Ladder(varied, now, levels, rungs, target, dropped) { Depth = depth };
     }
 
-    private static (Field Field, string Source, double Now) Varied(Snapshot snapshot, DutyDesk desk)
+    private static (Field Field, string Source, double Now, Depth Depth) Varied(Snapshot snapshot, DutyDesk desk)
     {
         var view = new View(snapshot, desk);
-        Demand.Engine(view);
+        var depth = Demand.Engine(view).Depth;
         var field = view.WordOr(Blower.Kind, "none") == "none" ? Engine.RevLimit : Blower.DriveRatio;
         var found = snapshot.Find(new FieldAddress(field, ""))!;
-        return (field, found.Source, found.Value.Si);
+        return (field, found.Source, found.Value.Si, depth);
     }
 
     private static bool Moves(List<double> reserves) =>

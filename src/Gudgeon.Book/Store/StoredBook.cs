@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gudgeon.Book.Build;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Values;
@@ -25,6 +26,8 @@ public sealed class StoredBook : BookFile
     }
 
     public override int Revision { get; }
+
+    public override IDutyShelf Shelf => new DutyShelf(_path);
 
     /// <summary>Whether the edit that gave this book was not taken but kept as a conflict.</summary>
     public bool Contested { get; private init; }

@@ -73,6 +73,6 @@ internal sealed class VariedEngine(BuildBook book)
     private (EngineSpec Spec, Trace Trace) Assemble(IReadOnlyDictionary<string, KnownValue> laid) => WhatIf.Told(() =>
     {
         var view = new View(Snapshot(laid));
-        return (EngineAssembly.Build(view) ?? throw Wanted.Refusal("the engine cannot be run", view.Trace), view.Trace);
+        return (EngineAssembly.Build(view, Depths.Of(view)) ?? throw Wanted.Refusal("the engine cannot be run", view.Trace), view.Trace);
     });
 }

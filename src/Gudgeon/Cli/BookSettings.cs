@@ -142,5 +142,5 @@ internal static class Books
     }
 
     /// <summary>A desk for engine runs that shows its progress on a terminal.</summary>
-    public static DutyDesk Desk(CancellationToken stop) => new() { Cancellation = stop, Progress = Progress.OnTerminal("engine run") };
+    public static DutyDesk Desk(BookFile file, CancellationToken stop) => new() { Cancellation = stop, Shelf = file.Shelf, Progress = Progress.OnTerminal("engine run") };
 }

@@ -21,9 +21,10 @@ internal sealed class ChangesCommand : Command<ChangesCommand.Settings>
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        var book = settings.Open().Book;
+        var file = settings.Open();
+        var book = file.Book;
         var wanted = settings.Change is { } id ? [book.Find(id)] : book.Changes;
-        var appraiser = new Appraiser(Books.Desk(cancellationToken)) { WithUncertainty = settings.Change is not null };
+        var appraiser = new Appraiser(Books.Desk(file, cancellationToken)) { WithUncertainty = settings.Change is not null };
         var all = wanted.Select(c => Consequences.Of(book, c, appraiser)).ToList();
         if (settings.Json)
         {

@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.Globalization;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Checks;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Rows;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
@@ -46,8 +47,9 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
         }
 
         int? number = settings.MonteCarlo is { } text ? Draws(text) : null;
-        var snapshot = settings.Open().Book.Now();
-        var desk = Books.Desk(cancellationToken);
+        var file = settings.Open();
+        var snapshot = file.Book.Now();
+        var desk = Books.Desk(file, cancellationToken);
         var appraiser = new Appraiser(desk);
         var findings = Wanted(settings, appraiser, snapshot);
         var draws = number is { } n ? findings.ToDictionary(f => f.Id, f => MonteCarlo.Run(appraiser, f, snapshot, n), StringComparer.Ordinal) : [];
@@ -131,6 +133,11 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
 
         Out.Line();
         Out.Line(string.Join(", ", Enum.GetValues<Verdict>().Select(v => $"{findings.Count(f => f.Verdict == v)} {v.Words()}")));
+        if (Depths.Of(findings) is { } depth)
+        {
+            Out.Line(depth.Sentence());
+        }
+
         Out.Line(DecisionRule.OfUncertainty);
         Out.Line(DecisionRule.Advice);
     }

@@ -150,10 +150,10 @@ internal sealed class DemoCommand : Command<DemoCommand.Settings>
         private void WriteFiles()
         {
             string In(string file) => Path.Combine(folder, file);
-            Pictures.Run(_duty.Points, In("run.svg"), imperial: false);
+            Pictures.Run(_duty.Points, _duty.Depth, In("run.svg"), imperial: false);
             Pictures.Ladder(_ladder, In("gives.svg"));
             Pictures.Sprint(_sprint, In("sprint.svg"), imperial: false);
-            Out.IntoFile(In("run.csv"), () => RunCommand.Csv(_duty.Points));
+            Out.IntoFile(In("run.csv"), () => RunCommand.Csv(_duty.Points, _duty.Depth));
             Out.IntoFile(In("sprint.txt"), () => SprintCommand.Table(_sprint, imperial: false));
             Out.IntoFile(In("findings.json"), () => Out.Json(_findings.Select(f => FindingJson.Of(f))));
             Out.IntoFile(In("changes.txt"), () =>

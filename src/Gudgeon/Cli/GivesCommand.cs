@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Limits;
 using Spectre.Console.Cli;
 
@@ -18,7 +19,8 @@ internal sealed class GivesCommand : Command<GivesCommand.Settings>
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        var ladder = GivesFirst.Climb(settings.Open().Book.Now(), new() { Cancellation = cancellationToken }, Progress.OnTerminal("what gives first"));
+        var file = settings.Open();
+        var ladder = GivesFirst.Climb(file.Book.Now(), new() { Cancellation = cancellationToken, Shelf = file.Shelf }, Progress.OnTerminal("what gives first"));
         if (settings.Svg is not null)
         {
             Pictures.Ladder(ladder, settings.Svg);
@@ -30,6 +32,7 @@ internal sealed class GivesCommand : Command<GivesCommand.Settings>
             {
                 varied = ladder.Varied.Path,
                 now = ladder.Now,
+                depth = ladder.Depth,
                 target = ladder.Target,
                 levels = ladder.Levels,
                 rungs = ladder.Rungs.Select(r => new { id = r.Finding.Id, title = r.Finding.Check.Title, verdict = Book.Checks.Verdicts.Words(r.Finding.Verdict), reserves = r.Reserves, power = r.Power, value = r.Value, givesBelow = r.GivesBelow }),
@@ -67,5 +70,7 @@ internal sealed class GivesCommand : Command<GivesCommand.Settings>
 
             Out.Line($"{rung.Finding.Id,-28} {new string(bar)} {ladder.Words(rung, imperial)}");
         }
+
+        Out.Line(ladder.Depth.Sentence());
     }
 }

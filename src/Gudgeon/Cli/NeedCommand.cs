@@ -27,8 +27,9 @@ internal sealed class NeedCommand : Command<NeedCommand.Settings>
             throw new BadInputException("--power and --quarter: give one of the two");
         }
 
-        var snapshot = settings.Open().Book.Now();
-        var solver = new NeedSolver(snapshot, new() { Cancellation = cancellationToken });
+        var file = settings.Open();
+        var snapshot = file.Book.Now();
+        var solver = new NeedSolver(snapshot, new() { Cancellation = cancellationToken, Shelf = file.Shelf });
         var need = settings.Quarter is { } quarter
             ? solver.ForQuarter(KnownValue.Read(Target.QuarterTime, quarter).Si)
             : solver.ForPower(Wanted(settings, snapshot));

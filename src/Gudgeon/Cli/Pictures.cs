@@ -1,3 +1,4 @@
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Limits;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
@@ -21,7 +22,7 @@ internal static class Pictures
     ];
 
     /// <summary>Torque, power and boost over speed.</summary>
-    public static void Run(IReadOnlyList<OperatingPoint> points, string file, bool imperial)
+    public static void Run(IReadOnlyList<OperatingPoint> points, Depth depth, string file, bool imperial)
     {
         var settled = points.Where(p => p.Converged).ToList();
         var rpm = settled.ConvertAll(p => p.Speed * 30 / Math.PI);
@@ -37,7 +38,7 @@ internal static class Pictures
 
         plot.XLabel("engine speed, rpm");
         plot.YLabel(imperial ? "torque, lbf·ft; power, hp" : "torque, N·m; power, kW");
-        plot.Title("Full load, lumped model");
+        plot.Title($"Full load, {depth.From()}");
         plot.ShowLegend(Alignment.UpperLeft);
         Save(plot, file);
     }

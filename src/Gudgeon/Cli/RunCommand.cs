@@ -28,6 +28,13 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
         [Description("Step between speeds; 14 speeds when left out.")]
         public string? Step { get; init; }
 
+        [CommandOption("--depth <DEPTH>")]
+        [Description("lumped or wave; as the book says when left out, and lumped when it says nothing.")]
+        public string? Depth { get; init; }
+
+        /// <summary>The depth asked for, as a value laid over the book for this run only.</summary>
+        internal IReadOnlyDictionary<string, KnownValue> Given => Books.Given(Depth is null ? [] : [$"depth={Depth}"], "engine.");
+
         [CommandOption("--csv")]
         [Description("Print CSV: SI and degrees; of a sweep SI and radians.")]
         public bool Csv { get; init; }
@@ -62,24 +69,25 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
 
         SweepRun.RefuseWithoutSweep(settings);
         var book = settings.Open().Book;
-        var view = new View(book.Now());
-        var points = Run(view, settings, cancellationToken);
+        var view = new View(book.Supposing(settings.Given).Now());
+        var depth = Depths.Of(view);
+        var points = Run(view, depth, settings, cancellationToken);
         if (settings.Svg is not null)
         {
-            Pictures.Run(points, settings.Svg, settings.Imperial);
+            Pictures.Run(points, depth, settings.Svg, settings.Imperial);
         }
 
         if (settings.Json)
         {
-            Out.Json(points.Select(Json));
+            Out.Json(points.Select(p => Json(p, depth)));
         }
         else if (settings.Csv)
         {
-            Csv(points);
+            Csv(points, depth);
         }
         else
         {
-            Table(points, settings.Imperial);
+            Table(points, depth, settings.Imperial);
         }
 
         if (!points.All(p => p.Converged))
@@ -92,16 +100,16 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
             return 3;
         }
 
-        settings.KeepRun(book, () => RunFigures.Of(points), view.Trace, Books.Given([], ""), settings.Json || settings.Csv);
+        settings.KeepRun(book, () => RunFigures.Of(points), view.Trace, settings.Given, settings.Json || settings.Csv);
         return 0;
     }
 
-    private static IReadOnlyList<OperatingPoint> Run(View view, Settings settings, CancellationToken stop)
+    private static IReadOnlyList<OperatingPoint> Run(View view, Depth depth, Settings settings, CancellationToken stop)
     {
         EngineSpec? spec;
         try
         {
-            spec = EngineAssembly.Build(view);
+            spec = EngineAssembly.Build(view, depth);
         }
         catch (EngineSpecException e)
         {
@@ -143,7 +151,7 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
     /// <summary>A speed as it was asked for, rad/s.</summary>
     internal static double? Asked(string? text, string option) => text is null ? null : Amount.Parse(option, text, Dimension.RotationalSpeed, "rpm").Si;
 
-    internal static void Table(IReadOnlyList<OperatingPoint> points, bool imperial)
+    internal static void Table(IReadOnlyList<OperatingPoint> points, Depth depth, bool imperial)
     {
         var heads = RunSheet.Heads(imperial);
         Out.Line(string.Join(' ', heads.Select(h => h.PadLeft(Width(h)))));
@@ -155,26 +163,26 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
         }
 
         var settled = points.Count(p => p.Converged);
-        Out.Line($"{settled} of {points.Count} points settled{(settled > 0 ? $": the cycles repeat within {Figures.Number(points.Where(p => p.Converged).Max(p => p.Residual), 2)}" : "")}");
+        Out.Line($"{settled} of {points.Count} points settled{(settled > 0 ? $": the cycles repeat within {Figures.Number(points.Where(p => p.Converged).Max(p => p.Residual), 2)}" : "")}; {depth.From()}");
         foreach (var remark in RunSheet.Remarks(points))
         {
             Out.Line(remark);
         }
     }
 
-    internal static void Csv(IReadOnlyList<OperatingPoint> points)
+    internal static void Csv(IReadOnlyList<OperatingPoint> points, Depth depth)
     {
-        Out.Line("speed rpm,converged,cycles,residual,torque N·m,power W,boost Pa,air kg/s,fuel kg/s,volumetric efficiency,net imep Pa,fmep Pa,bsfc g/kWh,peak pressure Pa,peak angle °,charge K,exhaust K,knock integral,knock valid");
+        Out.Line("speed rpm,converged,cycles,residual,torque N·m,power W,boost Pa,air kg/s,fuel kg/s,volumetric efficiency,net imep Pa,fmep Pa,bsfc g/kWh,peak pressure Pa,peak angle °,charge K,exhaust K,knock integral,knock valid,depth");
         foreach (var p in points)
         {
             var f = p.Figures;
             var worst = f?.Cylinders.MaxBy(c => c.PeakPressure);
-            object?[] cells = [p.Speed * 30 / Math.PI, p.Converged, p.CyclesUsed, p.Residual, f?.Torque, f?.Power, f?.Boost, f?.AirFlow, f?.FuelFlow, f?.VolumetricEfficiency, f?.NetImep, f?.FrictionMep, f?.Bsfc * 3.6e9, worst?.PeakPressure, worst?.PeakPressureAngle, f?.ChargeTemperature, f?.ExhaustTemperature, f?.KnockIntegral, f?.KnockValid];
+            object?[] cells = [p.Speed * 30 / Math.PI, p.Converged, p.CyclesUsed, p.Residual, f?.Torque, f?.Power, f?.Boost, f?.AirFlow, f?.FuelFlow, f?.VolumetricEfficiency, f?.NetImep, f?.FrictionMep, f?.Bsfc * 3.6e9, worst?.PeakPressure, worst?.PeakPressureAngle, f?.ChargeTemperature, f?.ExhaustTemperature, f?.KnockIntegral, f?.KnockValid, depth.Word()];
             Out.Line(string.Join(',', cells.Select(c => Convert.ToString(c, CultureInfo.InvariantCulture))));
         }
     }
 
-    private static object Json(OperatingPoint p) => new { rpm = p.Speed * 30 / Math.PI, converged = p.Converged, cycles = p.CyclesUsed, residual = p.Residual, figures = p.Figures };
+    private static object Json(OperatingPoint p, Depth depth) => new { rpm = p.Speed * 30 / Math.PI, depth, converged = p.Converged, cycles = p.CyclesUsed, residual = p.Residual, figures = p.Figures };
 
     private static int Width(string head) => Math.Max(head.Length, 6);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gudgeon.Book.Build;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Spectre.Console.Cli;
 
@@ -14,7 +15,7 @@ internal sealed class RunsCommand : Command<ReadSettings>
         var now = book.Now();
         if (settings.Json)
         {
-            Out.Json(book.Runs.Select(r => new { r.Revision, r.Kind, r.Title, r.By, r.On, r.Version, r.Changes, r.Given, holds = r.HoldsIn(now), r.Sha256, r.Reads, r.Figures.Columns, r.Figures.Rows }));
+            Out.Json(book.Runs.Select(r => new { r.Revision, r.Kind, r.Depth, r.Title, r.By, r.On, r.Version, r.Changes, r.Given, holds = r.HoldsIn(now), r.Sha256, r.Reads, r.Figures.Columns, r.Figures.Rows }));
             return 0;
         }
 
@@ -33,7 +34,7 @@ internal sealed class RunsCommand : Command<ReadSettings>
         run.By.Length > 0 ? $"{run.By}, " : "",
         run.On.Length > 0 ? $"{run.On}, " : "",
         run.Revision > 0 ? string.Create(CultureInfo.InvariantCulture, $"revision {run.Revision}, ") : "",
-        $"program {run.Version}, ",
+        $"program {run.Version}, {run.Depth.From()}, ",
         run.Changes.Count > 0 ? $"with {string.Join(", ", run.Changes)}" : "no changes on",
         run.Given.Count > 0 ? $"; given {string.Join(", ", run.Given.Select(g => $"{g.Key} {g.Value}"))}" : "");
 }

@@ -30,9 +30,10 @@ internal sealed class SprintCommand : Command<SprintCommand.Settings>
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        var book = settings.Open().Book;
+        var file = settings.Open();
+        var book = file.Book;
         var given = Books.Given(settings.Weather, "weather.");
-        var view = new View(book.Supposing(given).Now(), Books.Desk(cancellationToken));
+        var view = new View(book.Supposing(given).Now(), Books.Desk(file, cancellationToken));
         var result = Demand.Sprint(view);
         if (settings.Svg is not null)
         {

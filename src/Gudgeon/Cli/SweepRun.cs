@@ -17,7 +17,8 @@ internal static class SweepRun
         RefuseWithSweep(settings);
         var varied = settings.Vary.Select(v => Variation.Parse("--vary", v)).ToList();
         var figure = EngineFigures.Find(settings.Figure ?? EngineFigures.Torque.Name);
-        var book = settings.Open().Book;
+        var book = settings.Open().Book.Supposing(settings.Given);
+        var depth = Depths.Of(new View(book.Now()));
         var (speeds, near, where) = Where(settings, book, stop);
         var sweep = EngineSweep.Run(book, varied, speeds, near, Progress.OnTerminal("sweep"), stop);
         var sheet = new SweepSheet(sweep, figure, where, settings.Imperial);
@@ -28,15 +29,16 @@ internal static class SweepRun
 
         if (settings.Json)
         {
-            Out.Json(Json(sweep, figure));
+            Out.Json(Json(sweep, figure, depth));
         }
         else if (settings.Csv)
         {
-            Csv(sweep);
+            Csv(sweep, depth);
         }
         else
         {
             sheet.Print();
+            Out.Line(depth.Sentence());
         }
 
         return sweep.Cells.All(c => c.Settled) ? 0 : 3;
@@ -94,22 +96,23 @@ internal static class SweepRun
         return ([peak], now, $"at {Engine.RevLimit.Print(Math.Round(peak * 30 / Math.PI) * Math.PI / 30)}, where the book as it stands gives its greatest power");
     }
 
-    private static void Csv(EngineSweep sweep)
+    private static void Csv(EngineSweep sweep, Depth depth)
     {
-        Out.Line(string.Join(',', [.. sweep.Varied.Select(v => $"{v.Address.Path} {Calc.Catalogue.Dimensions.SiUnit(v.Address.Field.Dimension)}".TrimEnd()), "speed rpm", "converged", .. EngineFigures.All.Select(f => $"{f.Name} {Calc.Catalogue.Dimensions.SiUnit(f.Dimension)}".TrimEnd())]));
+        Out.Line(string.Join(',', [.. sweep.Varied.Select(v => $"{v.Address.Path} {Calc.Catalogue.Dimensions.SiUnit(v.Address.Field.Dimension)}".TrimEnd()), "speed rpm", "converged", .. EngineFigures.All.Select(f => $"{f.Name} {Calc.Catalogue.Dimensions.SiUnit(f.Dimension)}".TrimEnd()), "depth"]));
         foreach (var cell in sweep.Cells)
         {
             for (var i = 0; i < sweep.Speeds.Count; i++)
             {
                 var settled = i < cell.Points.Count && cell.Points[i].Converged;
-                object?[] cells = [.. cell.Values.Select(v => (object)v.Si), sweep.Speeds[i] * 30 / Math.PI, settled, .. EngineFigures.All.Select(f => Finite(cell.At(i, f)))];
+                object?[] cells = [.. cell.Values.Select(v => (object)v.Si), sweep.Speeds[i] * 30 / Math.PI, settled, .. EngineFigures.All.Select(f => Finite(cell.At(i, f))), depth.Word()];
                 Out.Line(string.Join(',', cells.Select(c => Convert.ToString(c, CultureInfo.InvariantCulture))));
             }
         }
     }
 
-    private static object Json(EngineSweep sweep, EngineFigure figure) => new
+    private static object Json(EngineSweep sweep, EngineFigure figure, Depth depth) => new
     {
+        depth,
         figure = figure.Name,
         unit = Calc.Catalogue.Dimensions.SiUnit(figure.Dimension),
         fields = sweep.Varied.Select(v => new { path = v.Address.Path, unit = Calc.Catalogue.Dimensions.SiUnit(v.Address.Field.Dimension), values = v.Values.Select(x => x.Written) }),

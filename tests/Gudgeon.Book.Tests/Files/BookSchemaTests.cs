@@ -58,6 +58,8 @@ public sealed class BookSchemaTests : IDisposable
     [InlineData("\"limits\": { \"squish.min\": { \"value\": \"0.8 mm\", \"reason\": \"\" } }", false)]
     [InlineData("\"limits\": { \"squish.min\": { \"value\": \"0.8 mm\", \"reason\": \"rod\", \"by\": \"Ada\" } }", false)]
     [InlineData("\"limits\": { \"squish.min\": \"0.8 mm\" }", false)]
+    [InlineData("\"baseline\": { \"intake\": { \"runner\": { \"length\": \"240 mm\", \"shared\": \"1-2\", \"[2]\": { \"length\": \"250 mm\" } } } }", true)]
+    [InlineData("\"baseline\": { \"intake\": { \"runner\": { \"[2]\": { \"shared\": \"1-2\" } } } }", false)]
     [InlineData("\"notes\": {}", false)]
     [InlineData("\"baselin\": {}", false)]
     public void Schema_and_reader_agree(string parts, bool good)
@@ -98,6 +100,7 @@ public sealed class BookSchemaTests : IDisposable
         FieldKind.Amount => field.Print((field.Plausible.Low + field.Plausible.High) / 2),
         FieldKind.Count => "2",
         FieldKind.Choice => field.Choices[^1],
+        _ when field == SharedRunner.Shared || field == Exhaust.Pairs => "1-2",
         _ => "a word",
     };
 

@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using Dapper;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
 using Microsoft.Data.Sqlite;
@@ -90,6 +91,23 @@ public sealed class FormatsTests : IDisposable
         Stores.VerifiesWell(path);
         book.Sign("as it was");
         book.Measure("cylinder[1].bore", "82.005 mm", "bore gauge", "Ada", "2026-03-04", "", Guid.NewGuid().ToString()).Keep(Runs.Of(book.Book));
+        Stores.VerifiesWell(path);
+    }
+
+    // Made by the program of format 2: the invented single, a kept run that does not say its depth, a reading with an id, a signature.
+    [Fact]
+    public void A_book_of_format_2_is_brought_forward_with_all_that_it_holds()
+    {
+        using var folder = new TemporaryFolder();
+        var path = folder.PathOf("wren.gudgeon");
+        Unpack("format-2.gudgeon.gz", path);
+        Assert.Equal(2, Stores.Ask<int>(path, "PRAGMA user_version"));
+        var book = Stores.Open(path);
+        Assert.Equal((Formats.Steps.Count, 4), (Stores.Ask<int>(path, "PRAGMA user_version"), book.Revision));
+        var run = Assert.Single(book.Book.Runs);
+        Assert.Equal(("before there were pipes", Depth.Lumped, "35.0 kW at 6000 rpm"), (run.Title, run.Depth, run.Figures.Headline));
+        Assert.Equal((3L, "418.2 g"), (book.Book.Measurements[^1].Revision, book.Book.Measurements[^1].Value.Content.ToString()));
+        Assert.Equal("as it was", Assert.Single(book.Signatures).Statement);
         Stores.VerifiesWell(path);
     }
 

@@ -1,4 +1,5 @@
 using Gudgeon.Book.Build;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Store;
@@ -30,6 +31,23 @@ public sealed class KeptRunTests : IDisposable
         Assert.True(kept.Figures.Converged);
         Assert.Equal([5000.0, 98.5, 51.5738, -0.02, 71.0, true], kept.Figures.Rows[0]);
         Assert.Null(kept.Figures.Rows[1][3]);
+    }
+
+    [Theory]
+    [MemberData(nameof(Forms))]
+    public void A_run_knows_its_depth_and_one_of_before_there_were_two_is_lumped(string name)
+    {
+        var book = Begin(name).Set("engine.depth", "wave", Stores.NoStory).Book;
+        var view = new View(book.Now());
+        Assert.Equal(Depth.Wave, Depths.Of(view));
+        Open(name).Keep(KeptRun.Of(Runs.Figures(), "with pipes", "Ada", book, view.Trace, Runs.NothingGiven));
+        Assert.Equal(Depth.Wave, Assert.Single(Open(name).Book.Runs).Depth);
+
+        var old = RunReader.Write(Runs.Of(book));
+        old.Members.RemoveAll(m => m.Name == "depth");
+        Assert.Equal(Depth.Lumped, new RunReader(new BookReader("x")).Read(old, "runs[0]").Depth);
+        old.Set("depth", JsonPlace.Of("shallow"));
+        Assert.Equal("x, runs[0].depth: given 'shallow', wanted lumped or wave", Assert.Throws<BadInputException>(() => new RunReader(new BookReader("x")).Read(old, "runs[0]")).Message);
     }
 
     // What it read: a bore of the group, under a change; a stroke that nobody knew.

@@ -40,6 +40,27 @@ public sealed class EngineVerbs : IDisposable
     }
 
     [Fact]
+    public void EveryFormOfARunSaysWhichDepthItCameFrom()
+    {
+        string[] point = ["run", "wren.json", "--from", "6000rpm", "--to", "6000rpm"];
+        Assert.EndsWith("; from the lumped model", _workshop.Good(point).Split('\n')[2], StringComparison.Ordinal);
+        Assert.EndsWith("; from the wave model", _workshop.Good([.. point, "--depth", "wave"]).Split('\n')[2], StringComparison.Ordinal);
+        var rows = _workshop.Good([.. point, "--csv", "--depth", "wave"]).Split('\n');
+        Assert.EndsWith(",depth", rows[0], StringComparison.Ordinal);
+        Assert.EndsWith(",wave", rows[1], StringComparison.Ordinal);
+        Assert.Equal("lumped", Assert.Single(_workshop.Run([.. point, "--json"]).Json.EnumerateArray()).GetProperty("depth").GetString());
+
+        _workshop.Good([.. point, "--depth", "wave", "--keep", "with its pipes"]);
+        var kept = Assert.Single(_workshop.Run("runs", "wren.json", "--json").Json.EnumerateArray());
+        Assert.Equal(("wave", "wave"), (kept.GetProperty("depth").GetString(), kept.GetProperty("given").GetProperty("engine.depth").GetString()));
+        Assert.Contains("from the wave model", _workshop.Good("runs", "wren.json"), StringComparison.Ordinal);
+
+        _workshop.Good("set", "wren.json", "engine.depth", "wave");
+        Assert.EndsWith("; from the wave model", _workshop.Good(point).Split('\n')[2], StringComparison.Ordinal);
+        Assert.EndsWith("; from the lumped model", _workshop.Good([.. point, "--depth", "lumped"]).Split('\n')[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void AHotThinDayMakesASlowerRun()
     {
         var usual = _workshop.Good("sprint", "wren.json", "--svg", "sprint.svg").Split('\n');
@@ -92,6 +113,7 @@ public sealed class EngineVerbs : IDisposable
     [InlineData("run|--from|5000", "given '5000' without a unit")]
     [InlineData("run|--to|100kW", "which is a power; wanted a rotational speed")]
     [InlineData("run|--from|7000rpm|--svg|nosuch/run.svg", "nosuch/run.svg' cannot be written")]
+    [InlineData("run|--depth|shallow", "Depth of the engine model: given 'shallow', wanted one of lumped, wave")]
     [InlineData("sprint|--weather|temperature", "given 'temperature', wanted name=value")]
     [InlineData("sprint|--weather|temperature=30", "without a unit, wanted a temperature")]
     [InlineData("sprint|--weather|temprature=30°C", "the nearest is 'weather.temperature'")]

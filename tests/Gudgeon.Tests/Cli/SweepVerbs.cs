@@ -34,6 +34,20 @@ public sealed class SweepVerbs : IDisposable
     }
 
     [Fact]
+    public void PipesAreVariedByTheWaveModelAndNotLookedAtByTheLumpedOne()
+    {
+        string[] verb = ["run", "wren.json", "--vary", "intake.runner.length=150..300mm/2", "--at", "6000rpm"];
+        var lines = _workshop.Good([.. verb, "--depth", "wave"]).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal("Engine figures from the wave model.", lines[^1]);
+        Assert.Contains("2 of 2 points settled", lines);
+        var json = _workshop.Run([.. verb, "--depth", "wave", "--json"]).Json;
+        Assert.Equal("wave", json.GetProperty("depth").GetString());
+        var torques = json.GetProperty("cells").EnumerateArray().Select(c => c.GetProperty("figures")[0].GetDouble()).ToList();
+        Assert.True(Math.Abs((torques[1] / torques[0]) - 1) > 1e-3, $"{torques[0]} and {torques[1]} N·m");
+        Refusal.Holds(_workshop.Run(verb), "intake.runner.length: the run does not read it");
+    }
+
+    [Fact]
     public void JsonAndCsvCarryTheSameFigures()
     {
         string[] verb = ["run", "wren.json", "--vary", "fuel.lambda=0.8..0.9/2", .. Range];

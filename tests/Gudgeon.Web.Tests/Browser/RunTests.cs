@@ -85,6 +85,23 @@ public partial class RunTests(Browsing browsing) : IClassFixture<Browsing>
         Assert.Empty(browsing.Faults);
     }
 
+    [Fact]
+    public async Task TheDepthIsChosenForTheWholeBookAndSaid()
+    {
+        var page = await browsing.Open(browsing.Served.Page("run", "wren"));
+        await Expect(page.GetByTestId("depth")).ToHaveTextAsync("Full load, from the lumped model");
+        var lumped = Number(await page.GetByTestId("greatest-power").InnerTextAsync())[0];
+        await page.GetByLabel("Engine model").SelectOptionAsync("wave");
+        await Expect(page.GetByTestId("depth")).ToHaveTextAsync("Full load, from the wave model", new() { Timeout = 60000 });
+        Assert.NotEqual(lumped, Number(await page.GetByTestId("greatest-power").InnerTextAsync())[0]);
+        Assert.Contains("from the wave model", await Served.Command("run", browsing.Served.PathOf("wren"), "--from", "6000rpm", "--to", "6000rpm"), StringComparison.Ordinal);
+        await Accessible.Check(page);
+        await Browsing.Shot(page, "run-wave");
+        await page.GetByLabel("Engine model").SelectOptionAsync("lumped");
+        await Expect(page.GetByTestId("depth")).ToHaveTextAsync("Full load, from the lumped model", new() { Timeout = 60000 });
+        Assert.Empty(browsing.Faults);
+    }
+
     [Theory]
     [InlineData(false)]
     [InlineData(true)]

@@ -1,3 +1,4 @@
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Values;
 using Gudgeon.Web.Host;
@@ -71,6 +72,32 @@ public sealed class OpenBookTests : IDisposable
         BookFile.Open(_open.Path, new Hand("Ben", "elsewhere")).Set("vehicle.mass", "139 kg", []);
         await Until(() => _open.Book.Baseline["vehicle.mass"].Content.ToString() == "139 kg");
         Assert.True(seen > 0);
+    }
+
+    /// <summary>Opened again, a book has its run by the wave model at once; after an edit the old one is told with what has changed.</summary>
+    [Fact]
+    public async Task ARunByTheWaveModelOutlastsTheProgramAndIsToldAsStale()
+    {
+        await _open.EditAsync(Ada, file => file.Set("engine.depth", "wave", []).Set("engine.runFrom", "8000 rpm", []).Set("engine.cellLength", "40 mm", []));
+        Assert.Null(_open.Stale);
+        await Until(() => _open.Ask(Questions.Duty).IsReady);
+        var power = _open.Ask(Questions.Duty).Value!.Power;
+        Assert.Equal(Depth.Wave, _open.Ask(Questions.Duty).Value!.Depth);
+
+        using var again = new OpenBook(_open.Path);
+        var runs = 0;
+        var counted = new Question<EngineDuty>("a counted run", a =>
+        {
+            var duty = Questions.Duty.Work(a);
+            runs = a.Desk.Runs;
+            return duty;
+        });
+        await Until(() => again.Ask(counted).IsReady);
+        Assert.Equal((0, power), (runs, again.Ask(counted).Value!.Power));
+
+        await again.EditAsync(Ada, file => file.Set("intake.runner.length", "170 mm", []));
+        Assert.Equal("computed before intake.runner[1].length changed", again.Stale?.Sentence);
+        Assert.Equal(power, again.Stale!.Duty.Power);
     }
 
     /// <summary>Reading a store touches its files; only an edit makes answers old.</summary>

@@ -36,6 +36,8 @@ public sealed class OpenBook : IDisposable
     private string _stamp;
     private int _version;
     private long _asks;
+    private StaleDuty? _stale;
+    private int _staleAt = -1;
 
     /// <param name="path">The file.</param>
     /// <exception cref="BadInputException">Not a book.</exception>
@@ -45,6 +47,7 @@ public sealed class OpenBook : IDisposable
         _stamp = Stamp(path);
         _appraiser = new Appraiser(_desk);
         (File, Now) = Read(path);
+        _desk.Shelf = File.Shelf;
         _watch = new Timer(_ => Look(), null, Glance, Glance);
     }
 
@@ -65,6 +68,23 @@ public sealed class OpenBook : IDisposable
 
     /// <summary>The values that hold.</summary>
     public Snapshot Now { get; private set; }
+
+    /// <summary>The engine run that was kept last, when it no longer holds; null otherwise.</summary>
+    public StaleDuty? Stale
+    {
+        get
+        {
+            lock (_gate)
+            {
+                if (_staleAt != _version)
+                {
+                    (_stale, _staleAt) = (StaleDuty.Of(_desk.Shelf, Now), _version);
+                }
+
+                return _stale;
+            }
+        }
+    }
 
     /// <summary>Why the file can no longer be read; empty when all is well. The book as last read stays.</summary>
     public string Trouble { get; private set; } = "";
