@@ -10,10 +10,11 @@ public class MouthTests
 {
     private const double Area = 1.2e-3;
 
+    /// <summary>What arrives may run away from the mouth as fast as it likes, but not towards it faster than sound: then the end no longer decides alone.</summary>
     private static readonly Gen<PipeEnd> Ends =
         from logP in Gen.Double[Math.Log(3e4), Math.Log(12e5)]
         from t in Gen.Double[250, 1500]
-        from mach in Gen.Double[-0.7, 0.7]
+        from mach in Gen.Double[-2, 0.98]
         from gamma in Gen.Double[1.25, 1.4]
         select End(Math.Exp(logP), t, mach, gamma);
 
@@ -74,11 +75,16 @@ public class MouthTests
         var flow = open ? Mouth.Open(end, beyond, Area, 1.1, 0) : Throat(end, beyond, opening);
         Assert.Equal(flow.Density * flow.Velocity * Area, flow.Outwards, 1e-12 * Scale(end, pressure, rest));
         Assert.True(flow.Pressure > 0 && flow.Density > 0 && double.IsFinite(flow.Velocity));
+        if (Math.Abs(flow.Outwards) < 1e-9 * Scale(end, pressure, rest))
+        {
+            return;
+        }
+
         if (flow.Outwards < 0)
         {
             Assert.Equal(beyond.Enthalpy, flow.Enthalpy);
         }
-        else if (flow.Outwards > 0)
+        else
         {
             var energy = end.Energy + (end.Degrees * ((flow.Pressure / flow.Density) - (end.Pressure / end.Density)));
             Assert.Equal(energy + (flow.Pressure / flow.Density) + (0.5 * flow.Velocity * flow.Velocity), flow.Enthalpy, 1e-6 * Math.Abs(flow.Enthalpy));

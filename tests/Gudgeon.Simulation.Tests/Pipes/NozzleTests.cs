@@ -26,12 +26,12 @@ public class NozzleTests
         var gamma = Gamma(270);
         var expected = OrificeFlow.MassFlow(rig.Pipe.Last.Area, Rest, outside, Warm, gamma: gamma, gasConstant: R);
         Report($"outside {outside:F0}: flow over closed form {flow / expected:F5}");
-        Assert.Equal(1, flow / expected, 0.003);
+        Assert.Equal(1, flow / expected, 0.001);
         var sonicArea = flow / OrificeFlow.Choked(Rest, Warm, gamma, R).MassFlux;
         for (var cell = 0; cell < rig.Cells - 3; cell++)
         {
             var area = rig.Pipe.Duct.Volume[cell] / rig.Pipe.Duct.CellLength;
-            Assert.Equal(1, rig.Mach(cell) / IsentropicFlow.MachFromAreaRatio(area / sonicArea, gamma: gamma), 0.003);
+            Assert.Equal(1, rig.Mach(cell) / IsentropicFlow.MachFromAreaRatio(area / sonicArea, gamma: gamma), 0.002);
         }
     }
 
@@ -45,7 +45,7 @@ public class NozzleTests
         var rig = Rig(Taper.Straight(1, PipeRig.Frictionless), new(PipeRig.AirLaw, Rest, Warm), new(PipeRig.AirLaw, outside, Warm));
         rig.Settle();
         var mach = IsentropicFlow.MachFromPressureRatio(outside / Rest, Gamma(280));
-        Assert.All(Enumerable.Range(0, rig.Cells), i => Assert.Equal(1, rig.Mach(i) / mach, 0.002));
+        Assert.All(Enumerable.Range(0, rig.Cells), i => Assert.Equal(1, rig.Mach(i) / mach, 0.0005));
         Assert.All(Enumerable.Range(0, rig.Cells), i => Assert.Equal(1, rig.Pressure(i) / outside, 0.0005));
     }
 
@@ -57,7 +57,7 @@ public class NozzleTests
         var rig = Rig(Taper.Straight(1, PipeRig.Frictionless), new(PipeRig.AirLaw, Rest, Warm) { Heads = Heads }, new(PipeRig.AirLaw, Outside, Warm));
         rig.Settle();
         var total = Outside / IsentropicFlow.Ratios(rig.Mach(rig.Cells / 2), Gamma(290)).PressureRatio;
-        Assert.Equal(Rest - Outside, Heads * (total - Outside), 0.003 * (Rest - Outside));
+        Assert.Equal(Rest - Outside, Heads * (total - Outside), 0.001 * (Rest - Outside));
     }
 
     /// <summary>A throat at the end: isentropic from the rest in the reservoir to the pressure beyond, whatever the pipe before it.</summary>
@@ -76,7 +76,7 @@ public class NozzleTests
         var flow = rig.Settle();
         var expected = OrificeFlow.MassFlow(throat, Rest, outside, Warm, gamma: Gamma(275), gasConstant: R);
         Report($"outside {outside:F0}, opening {opening}: flow over closed form {flow / expected:F5}");
-        Assert.Equal(1, flow / expected, 0.003);
+        Assert.Equal(1, flow / expected, 0.001);
     }
 
     /// <summary>A throat at the entry: isentropic to the pressure in the pipe; the head of the jet is lost and its heat stays.</summary>
@@ -94,9 +94,9 @@ public class NozzleTests
         var middle = rig.Cells / 2;
         var t = rig.Pipe.Gas.Temperature[middle + 1];
         Report($"outside {outside:F0}, opening {opening}: flow over closed form {flow / expected:F5}; rest temperature {t + (rig.Velocity(middle) * rig.Velocity(middle) / (2 * PipeRig.AirMixture.HeatCapacity(t))):F3}");
-        Assert.Equal(1, flow / expected, 0.003);
+        Assert.Equal(1, flow / expected, 0.001);
         Assert.Equal(1, rig.Pressure(middle) / outside, 0.001);
-        Assert.Equal(Warm, t + (rig.Velocity(middle) * rig.Velocity(middle) / (2 * PipeRig.AirMixture.HeatCapacity(t))), 0.3);
+        Assert.Equal(Warm, t + (rig.Velocity(middle) * rig.Velocity(middle) / (2 * PipeRig.AirMixture.HeatCapacity(t))), 0.02);
     }
 
     /// <summary>The pipe turned round flows the same the other way.</summary>

@@ -60,7 +60,7 @@ public class ReflectionTests
         var w = (-1 + Math.Sqrt(1 + (8 * perSquare * size))) / (2 * perSquare);
         var expected = (size - w) / size;
         Report($"rise {rise}, opening {opening}: {back / rise:F4} came back, quasi-steady {expected:F4}");
-        Assert.Equal(expected, back / rise, 0.01);
+        Assert.Equal(expected, back / rise, 0.005);
     }
 
     private static double Reflected(double rise, IPipeStop end)
