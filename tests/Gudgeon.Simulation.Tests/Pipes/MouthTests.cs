@@ -46,6 +46,26 @@ public class MouthTests
         Assert.True(Math.Abs(high.Outwards - low.Outwards) < 0.03 * scale, $"from {low.Outwards} to {high.Outwards} kg/s at {pressure} Pa; {end}; {rest}; {opening}; heads {heads} {open}");
     }, iter: 100_000);
 
+    /// <summary>The same over the whole range in small steps, where an entry of any loss comes to the speed of sound.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(0.3)]
+    [InlineData(1)]
+    [InlineData(1.5)]
+    public void AnEntryChokesWithoutAJump(double heads)
+    {
+        var end = End(1.5e5, 380, 0, 1.3);
+        var last = 0.0;
+        for (var pressure = 1.5e5; pressure < 15e5; pressure *= 1.001)
+        {
+            var flow = Mouth.Open(end, At(pressure, (1200, 1.33)), Area, heads, 0).Outwards;
+            Assert.InRange(flow - last, -0.03 * Scale(end, pressure, (1200, 1.33)), 1e-9);
+            last = flow;
+        }
+
+        Assert.InRange(last, -10, -1);
+    }
+
     /// <summary>No more than a throat lets through at the speed of sound, from the rest of the side that gives.</summary>
     [Fact]
     public void NoMoreFlowsThanChoked() => Gen.Select(Ends, Rests, Openings, Pressures).Sample((end, rest, opening, pressure) =>
