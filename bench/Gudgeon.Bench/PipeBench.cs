@@ -2,11 +2,12 @@ using Gudgeon.Simulation.Pipes;
 
 namespace Gudgeon.Bench;
 
-/// <summary>Sod's tube, one gas: the vector kernel against a plain loop of the same scheme.</summary>
+/// <summary>Pipes: the vector kernel against a plain loop of the same scheme, and the pipe of an engine beside both.</summary>
 internal static class PipeBench
 {
     private const double Gamma = 1.4;
 
+    /// <summary>One gas: Sod's tube.</summary>
     public static void Sod()
     {
         foreach (var cells in new[] { 200, 1000, 10_000 })
@@ -19,6 +20,27 @@ internal static class PipeBench
                 1e9 / ((double)cells * steps),
                 ("vectors", () => Vectors(cells, steps, dt)),
                 ("plain loop", () => new PlainTube(cells, Gamma).March(steps, dt)));
+        }
+    }
+
+    /// <summary>
+    /// What several gases, their own heat capacities, friction, heat and mouths cost over one perfect gas without walls: as many
+    /// cells as a runner has, and so many that the mouths no longer count.
+    /// </summary>
+    public static void Real()
+    {
+        foreach (var cells in new[] { 24, 200 })
+        {
+            var steps = 1_000_000 / cells;
+            var dt = 0.4 / cells;
+            SideBySide.Run(
+                FormattableString.Invariant($"A pipe of {cells} cells, one cell-update"),
+                "ns",
+                1e9 / ((double)cells * steps),
+                ("one gas, vectors", () => Vectors(cells, steps, dt)),
+                ("one gas, plain loop", () => new PlainTube(cells, Gamma).March(steps, dt)),
+                ("engine's exhaust pipe: 2 shares, friction, heat, mouths", () => new RealPipe(cells, 2).March(steps)),
+                ("engine's inlet pipe: 3 shares", () => new RealPipe(cells, 3).March(steps)));
         }
     }
 

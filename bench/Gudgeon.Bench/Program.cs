@@ -11,6 +11,7 @@ if (args is ["what-if"])
 if (args is ["pipes"])
 {
     PipeBench.Sod();
+    PipeBench.Real();
     return;
 }
 
@@ -23,3 +24,4 @@ EngineBench.Points();
 EngineBench.Cycles();
 GasBench.TemperatureOfEnergy();
 PipeBench.Sod();
+PipeBench.Real();
