@@ -57,11 +57,13 @@ internal static class Mouth
         if (wall > beyond.Pressure)
         {
             var leaving = new ThroatLeaving(end, beyond.Pressure, throat / area);
-            return Leaving(end, area, Root.Find(ref leaving, beyond.Pressure, wall, last));
+
+            // Below the pressure at which the pipe's own end runs at the speed of sound there is a second, false balance.
+            return Leaving(end, area, Root.Find(ref leaving, Math.Max(beyond.Pressure, Sonic(end).Pressure), wall, last));
         }
 
         var entering = new ThroatEntering(end, beyond, throat / area);
-        return Entering(end, beyond, area, Root.Find(ref entering, wall, beyond.Pressure, last), throat / area);
+        return Entering(end, beyond, area, Root.Find(ref entering, wall, beyond.Pressure, last), throat / area, 1);
     }
 
     /// <summary>
@@ -82,7 +84,7 @@ internal static class Mouth
         }
 
         var entering = new OpenEntering(end, beyond, heads);
-        return Entering(end, beyond, area, Root.Find(ref entering, wall, beyond.Pressure, last), 1);
+        return Entering(end, beyond, area, Root.Find(ref entering, wall, beyond.Pressure, last), 1, heads);
     }
 
     /// <summary>Velocity out of the pipe behind the wave that brings its end to a pressure, m/s.</summary>
@@ -138,7 +140,7 @@ internal static class Mouth
         return (velocity, end.Pressure * Math.Pow(ratio, gamma), end.Density * ratio);
     }
 
-    private static MouthFlow Entering(in PipeEnd end, in Beyond beyond, double area, double pressure, double opening)
+    private static MouthFlow Entering(in PipeEnd end, in Beyond beyond, double area, double pressure, double opening, double heads)
     {
         var inwards = Math.Max(0, -Velocity(end, pressure));
         var rt = Flowing(beyond, inwards);
@@ -148,7 +150,7 @@ internal static class Mouth
             var critical = 2 / (beyond.Gamma + 1);
             rt = beyond.RT * critical;
             inwards = Math.Sqrt(beyond.Gamma * rt);
-            pressure = Math.Min(beyond.Pressure * Math.Pow(critical, beyond.Gamma / (beyond.Gamma - 1)) * opening, beyond.Pressure);
+            pressure = opening * beyond.Pressure / (1 + (heads * (Math.Pow(critical, -beyond.Gamma / (beyond.Gamma - 1)) - 1)));
         }
 
         var density = pressure / rt;

@@ -49,7 +49,7 @@ internal sealed class PerfectPipe
         var n = Gas.Cells;
         Beyond(0, 1, First);
         Beyond(n + 1, n, Last);
-        PipeStep.Evolve(Gas, dt / _duct.CellLength, _shape.Widening, dt);
+        PipeStep.Evolve(Gas, dt / _duct.CellLength, _shape);
         PipeStep.Fluxes(Gas);
         End(0, Gas.LeftDensity[1], Gas.LeftVelocity[1], Gas.LeftPressure[1], First, -1);
         End(n, Gas.RightDensity[n], Gas.RightVelocity[n], Gas.RightPressure[n], Last, 1);

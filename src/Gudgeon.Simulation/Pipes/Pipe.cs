@@ -71,7 +71,7 @@ internal sealed class Pipe
     {
         First.Mirror();
         Last.Mirror();
-        PipeStep.Evolve(Gas, dt / Duct.CellLength, _shape.Widening, dt);
+        PipeStep.Evolve(Gas, dt / Duct.CellLength, _shape);
         PipeStep.Fluxes(Gas);
     }
 

@@ -18,7 +18,7 @@ internal sealed class PipeGas
     /// <summary>Range of the fit, K; the law goes on outside with the polynomials held to the range's widening by a tenth.</summary>
     public const double Coldest = 200, Hottest = 2800;
 
-    private const int Degree = 7;
+    private const int Degree = 10;
     private const double Middle = (Coldest + Hottest) / 2, PerKelvin = 2 / (Hottest - Coldest), Outside = 1.1;
 
     private readonly double[] _air;

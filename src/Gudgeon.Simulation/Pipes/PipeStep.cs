@@ -16,13 +16,13 @@ internal static class PipeStep
     /// <summary>Carries the face states of every cell half a step on.</summary>
     /// <param name="gas">The gas; the cells beyond the ends are set.</param>
     /// <param name="ratio">Time step over cell length, s/m.</param>
-    /// <param name="widening">(dA/dx)/A of each cell, 1/m, at the cell's index; null for a straight pipe.</param>
-    /// <param name="dt">Time step, s.</param>
+    /// <param name="shape">The duct; in a tapered one the volume flow is limited in place of the velocity.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void Evolve(GasColumn gas, double ratio, double[]? widening, double dt)
+    public static void Evolve(GasColumn gas, double ratio, DuctArrays shape)
     {
         var n = gas.Cells;
-        var (r, halfStep) = (new Vector<double>(0.5 * ratio), new Vector<double>(0.5 * dt));
+        var r = new Vector<double>(0.5 * ratio);
+        var tapered = shape.Widening is not null;
         ref var rho0 = ref First(gas.Density);
         ref var u0 = ref First(gas.Velocity);
         ref var p0 = ref First(gas.Pressure);
@@ -37,17 +37,20 @@ internal static class PipeStep
             var dp = Slope(At(ref p0, i - 1), p, At(ref p0, i + 1));
             var c = At(ref c0, i);
             var (c2, perRho) = (c * c, Vector<double>.One / rho);
-            var rhoStep = -r * ((u * dRho) + (rho * du));
-            var uStep = -r * ((u * du) + (dp * perRho));
-            var pStep = -r * ((u * dp) + (rho * c2 * du));
-            if (widening is not null)
+            var (uL, uR, spread) = (u - (Half * du), u + (Half * du), du);
+            if (tapered)
             {
-                var w = halfStep * At(ref First(widening), i) * rho * u;
-                rhoStep -= w;
-                pStep -= c2 * w;
+                var (a, m) = (At(shape.CellArea, i), u * At(shape.CellArea, i));
+                var dm = Slope(At(ref u0, i - 1) * At(shape.CellArea, i - 1), m, At(ref u0, i + 1) * At(shape.CellArea, i + 1));
+                uL = (m - (Half * dm)) * At(shape.PerFaceArea, i - 1);
+                uR = (m + (Half * dm)) * At(shape.PerFaceArea, i);
+                (du, spread) = (uR - uL, dm / a);
             }
 
-            var (hRho, hu, hp) = (Half * dRho, Half * du, Half * dp);
+            var rhoStep = -r * ((u * dRho) + (rho * spread));
+            var uStep = -r * ((u * du) + (dp * perRho));
+            var pStep = -r * ((u * dp) + (rho * c2 * spread));
+            var (hRho, hp) = (Half * dRho, Half * dp);
             var (rhoL, pL, rhoR, pR) = (rho + rhoStep - hRho, p + pStep - hp, rho + rhoStep + hRho, p + pStep + hp);
 
             // A state that would have lost its gas or its pressure stays that of the cell.
@@ -59,11 +62,11 @@ internal static class PipeStep
             var g = At(ref g0, i);
             var cold = At(ref e0, i) - (g * p * perRho);
             Put(gas.LeftDensity, i, rhoL);
-            Put(gas.LeftVelocity, i, Vector.ConditionalSelect(good, u + uStep - hu, u));
+            Put(gas.LeftVelocity, i, Vector.ConditionalSelect(good, uL + uStep, u));
             Put(gas.LeftPressure, i, pL);
             Put(gas.LeftEnergy, i, (rhoL * cold) + (g * pL));
             Put(gas.RightDensity, i, rhoR);
-            Put(gas.RightVelocity, i, Vector.ConditionalSelect(good, u + uStep + hu, u));
+            Put(gas.RightVelocity, i, Vector.ConditionalSelect(good, uR + uStep, u));
             Put(gas.RightPressure, i, pR);
             Put(gas.RightEnergy, i, (rhoR * cold) + (g * pR));
         }
@@ -109,7 +112,9 @@ internal static class PipeStep
         for (var i = 1; i <= gas.Cells; i += Vector<double>.Count)
         {
             var (a, b, w) = (At(faceArea, i - 1), At(faceArea, i), step * At(perVolume, i));
-            var p = At(gas.Pressure, i);
+
+            // The taper pushes with the pressure half a step on; gas at rest has the same on both faces.
+            var p = Half * (At(gas.LeftPressure, i) + At(gas.RightPressure, i));
             Put(gas.Density, i, At(gas.Density, i) + (w * ((a * At(gas.MassFlux, i - 1)) - (b * At(gas.MassFlux, i)))));
             Put(gas.Momentum, i, At(gas.Momentum, i) + (w * ((a * (At(gas.MomentumFlux, i - 1) - p)) - (b * (At(gas.MomentumFlux, i) - p)))));
             Put(gas.Total, i, At(gas.Total, i) + (w * ((a * At(gas.EnergyFlux, i - 1)) - (b * At(gas.EnergyFlux, i)))));

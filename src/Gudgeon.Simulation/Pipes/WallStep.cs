@@ -6,8 +6,8 @@ namespace Gudgeon.Simulation.Pipes;
 
 /// <summary>
 /// Friction at the wall of a pipe and heat through it. Friction factor by Haaland (J. Fluids Eng. 105, 1983, 89) and 64/Re
-/// below Re 2300; viscosity of air by Sutherland; heat by the analogy of Chilton and Colburn, St Pr^(2/3) = f/8, and not
-/// below Nu 3.66; recovery factor 0.89 (all from memory). The laws are those of steady flow.
+/// below Re 2300; viscosity of air by Sutherland; heat by the analogy of Chilton and Colburn, St Pr^(2/3) = f/8, and Nu 3.66
+/// below Re 2300; recovery factor 0.89 (all from memory). The laws are those of steady flow.
 /// </summary>
 internal sealed class WallStep
 {
@@ -56,7 +56,8 @@ internal sealed class WallStep
             var mu = new Vector<double>(1.458e-6) * t * Vector.SquareRoot(t) / (t + new Vector<double>(110.4));
             var perRe = mu * perD / flux;
             var root = perLog * Vector.Log(At(_rough, i) + (new Vector<double>(6.9) * perRe));
-            var friction = Vector.ConditionalSelect(Vector.GreaterThan(perRe, new Vector<double>(1 / 2300.0)), new Vector<double>(64) * perRe, one / (root * root));
+            var laminar = Vector.GreaterThan(perRe, new Vector<double>(1 / 2300.0));
+            var friction = Vector.ConditionalSelect(laminar, new Vector<double>(64) * perRe, one / (root * root));
             Put(gas.Momentum, i, momentum / (one + (halfStep * speed * ((friction * perD) + bends))));
             if (_heatScale == 0)
             {
@@ -66,7 +67,8 @@ internal sealed class WallStep
             // cp T is c²/(γ − 1).
             var c = At(gas.Sound, i);
             var cp = At(gas.Degrees, i) * c * c / t;
-            var h = scale * cp * Vector.Max(stanton * friction * flux, conduction * mu * perD);
+            var (stirred, conducted) = (stanton * friction * flux, conduction * mu * perD);
+            var h = scale * cp * Vector.ConditionalSelect(laminar, conducted, Vector.Max(stirred, conducted));
             var recovered = t + (new Vector<double>(0.445) * speed * speed / cp);
             Put(gas.Total, i, At(gas.Total, i) + (step * new Vector<double>(4) * perD * h * (At(Temperature, i) - recovered)));
             Put(Coefficient, i, At(Coefficient, i) + (step * h));

@@ -42,7 +42,7 @@ internal sealed class PipeRig
 
     public double Velocity(int cell) => Pipe.Gas.Velocity[cell + 1];
 
-    public double Mach(int cell) => Pipe.Gas.Velocity[cell + 1] / Math.Sqrt(Pipe.Gas.SoundSquared[cell + 1]);
+    public double Mach(int cell) => Pipe.Gas.Velocity[cell + 1] / Pipe.Gas.Sound[cell + 1];
 
     /// <summary>Mass flow through a face, kg/s.</summary>
     public double MassFlow(int face) => Pipe.Gas.MassFlux[face] * Pipe.Duct.FaceArea[face];
