@@ -52,8 +52,8 @@ internal static class Joint
         public Stream(in PipeEnd from, double pressure, double ratio)
         {
             (_gamma, _pressure, _ratio) = (from.Gamma, pressure, ratio);
-            Velocity = Math.Max(0, Mouth.Velocity(from, pressure));
-            RT = pressure / Mouth.Density(from, pressure);
+            var (velocity, density) = Mouth.Behind(from, pressure);
+            (Velocity, RT) = (Math.Max(0, velocity), pressure / density);
             Flux = pressure / RT * Velocity * ratio;
         }
 
@@ -120,7 +120,7 @@ internal static class Joint
             var up = new Stream(from, pressure, fromArea / intoArea);
             var (velocity, rt) = up.Downstream(fromArea < intoArea);
             var down = velocity > 0 ? up.Flux * rt / velocity : pressure;
-            return -Mouth.Velocity(into, down) - velocity;
+            return -Mouth.Behind(into, down).Velocity - velocity;
         }
     }
 }

@@ -87,36 +87,24 @@ internal static class Mouth
         return Entering(end, beyond, area, Root.Find(ref entering, wall, beyond.Pressure, last), 1, heads);
     }
 
-    /// <summary>Velocity out of the pipe behind the wave that brings its end to a pressure, m/s.</summary>
-    public static double Velocity(in PipeEnd end, double pressure)
-    {
-        var gamma = end.Gamma;
-        if (pressure > end.Pressure)
-        {
-            var (a, b) = (2 / ((gamma + 1) * end.Density), (gamma - 1) / (gamma + 1) * end.Pressure);
-            return end.Outwards - ((pressure - end.Pressure) * Math.Sqrt(a / (pressure + b)));
-        }
-
-        return end.Outwards + (2 * end.Sound * end.Degrees * (1 - Power.Of(pressure / end.Pressure, 0.5 * (gamma - 1) / gamma)));
-    }
-
-    /// <summary>Density behind that wave, kg/m³.</summary>
-    public static double Density(in PipeEnd end, double pressure)
+    /// <summary>Velocity out of the pipe, m/s, and density, kg/m³, behind the wave that brings its end to a pressure.</summary>
+    public static (double Velocity, double Density) Behind(in PipeEnd end, double pressure)
     {
         var (gamma, ratio) = (end.Gamma, pressure / end.Pressure);
-        if (ratio <= 1)
+        var q = (gamma - 1) / (gamma + 1);
+        if (ratio > 1)
         {
-            return end.Density * Power.Of(ratio, 1 / gamma);
+            var push = (pressure - end.Pressure) * Math.Sqrt(2 / ((gamma + 1) * end.Density) / (pressure + (q * end.Pressure)));
+            return (end.Outwards - push, end.Density * (ratio + q) / ((q * ratio) + 1));
         }
 
-        var q = (gamma - 1) / (gamma + 1);
-        return end.Density * (ratio + q) / ((q * ratio) + 1);
+        var sound = Power.Of(ratio, 0.5 * (gamma - 1) / gamma);
+        return (end.Outwards + (2 * end.Sound * end.Degrees * (1 - sound)), end.Density * ratio / (sound * sound));
     }
 
     private static MouthFlow Leaving(in PipeEnd end, double area, double pressure)
     {
-        var velocity = Velocity(end, pressure);
-        var density = Density(end, pressure);
+        var (velocity, density) = Behind(end, pressure);
         if (velocity * velocity > end.Gamma * pressure / density)
         {
             (velocity, pressure, density) = Sonic(end);
@@ -142,7 +130,7 @@ internal static class Mouth
 
     private static MouthFlow Entering(in PipeEnd end, in Beyond beyond, double area, double pressure, double opening, double heads)
     {
-        var inwards = Math.Max(0, -Velocity(end, pressure));
+        var inwards = Math.Max(0, -Behind(end, pressure).Velocity);
         var rt = Flowing(beyond, inwards);
         if (inwards * inwards > beyond.Gamma * rt)
         {
@@ -161,19 +149,24 @@ internal static class Mouth
     private static double Flowing(in Beyond beyond, double velocity) =>
         Math.Max(beyond.RT - ((beyond.Gamma - 1) / beyond.Gamma * 0.5 * velocity * velocity), 0.05 * beyond.RT);
 
-    /// <summary>Mass flow through one square metre of throat from rest, kg/(s·m²).</summary>
-    private static double PerArea(double pressure, double rt, double gamma, double downstream)
+    /// <summary>Mass flow through one square metre of throat, kg/(s·m²).</summary>
+    /// <param name="pressure">A pressure on the isentrope that leads to the throat, Pa.</param>
+    /// <param name="rt">R·T there, J/kg.</param>
+    /// <param name="stagnation">R·T at rest, J/kg.</param>
+    /// <param name="gamma">Ratio of specific heats.</param>
+    /// <param name="downstream">Pressure behind the throat, Pa.</param>
+    private static double PerArea(double pressure, double rt, double stagnation, double gamma, double downstream)
     {
-        var ratio = Math.Min(1, downstream / pressure);
         var exponent = (gamma - 1) / gamma;
-        var temperature = Power.Of(ratio, exponent);
+        var temperature = Power.Of(Math.Min(1, downstream / pressure), exponent) * rt / stagnation;
         var critical = 2 / (gamma + 1);
         if (temperature < critical)
         {
-            return pressure * Math.Sqrt(gamma / rt * Math.Pow(critical, (gamma + 1) / (gamma - 1)));
+            var total = pressure * Math.Pow(stagnation / rt, 1 / exponent);
+            return total * Math.Sqrt(gamma / stagnation * Math.Pow(critical, (gamma + 1) / (gamma - 1)));
         }
 
-        return pressure * ratio / temperature * Math.Sqrt(2 / exponent * Math.Max(0, 1 - temperature) / rt);
+        return Math.Min(downstream, pressure) / temperature * Math.Sqrt(2 / exponent * Math.Max(0, 1 - temperature) / stagnation);
     }
 
     /// <summary>Flow through the throat less flow in the pipe, leaving; over the pipe's area.</summary>
@@ -181,12 +174,10 @@ internal static class Mouth
     {
         public double At(double pressure)
         {
-            var velocity = Velocity(end, pressure);
-            var density = Density(end, pressure);
+            var (velocity, density) = Behind(end, pressure);
             var (gamma, rt) = (end.Gamma, pressure / density);
             var stagnation = rt + ((gamma - 1) / gamma * 0.5 * velocity * velocity);
-            var total = pressure * Power.Of(stagnation / rt, gamma / (gamma - 1));
-            return (opening * PerArea(total, stagnation, gamma, beyond)) - (density * velocity);
+            return (opening * PerArea(pressure, rt, stagnation, gamma, beyond)) - (density * velocity);
         }
     }
 
@@ -195,8 +186,8 @@ internal static class Mouth
     {
         public double At(double pressure)
         {
-            var inwards = -Velocity(end, pressure);
-            return (pressure / Flowing(beyond, inwards) * inwards) - (opening * PerArea(beyond.Pressure, beyond.RT, beyond.Gamma, pressure));
+            var inwards = -Behind(end, pressure).Velocity;
+            return (pressure / Flowing(beyond, inwards) * inwards) - (opening * PerArea(beyond.Pressure, beyond.RT, beyond.RT, beyond.Gamma, pressure));
         }
     }
 
@@ -205,7 +196,7 @@ internal static class Mouth
     {
         public double At(double pressure)
         {
-            var inwards = -Velocity(end, pressure);
+            var inwards = -Behind(end, pressure).Velocity;
             var total = Power.Of(beyond.RT / Flowing(beyond, inwards), beyond.Gamma / (beyond.Gamma - 1));
             return (pressure * (1 + (heads * (total - 1)))) - beyond.Pressure;
         }

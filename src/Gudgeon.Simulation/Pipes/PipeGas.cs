@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using Gudgeon.Calc.Gas;
 using static Gudgeon.Simulation.Pipes.Lanes;
 
@@ -84,47 +85,70 @@ internal sealed class PipeGas
         {
             gas.ShareDensity[k][i] = rho * shares[k];
         }
+
+        // A start for the slope; whatever it is, the second step puts it right.
+        gas.Degrees[i] = 2.5;
     }
 
     /// <summary>
-    /// Velocity, temperature, pressure and what follows from them, of all cells. Newton's method on the temperature, twice from where it last stood.
+    /// Velocity, temperature, pressure and what follows from them, of all cells. Newton's method on the temperature, twice from
+    /// where it last stood, first with the slope that was there.
     /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Solve(GasColumn gas)
     {
+        if (gas.Carried > Droplets)
+        {
+            Solve(gas, droplets: true);
+        }
+        else
+        {
+            Solve(gas, droplets: false);
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private void Solve(GasColumn gas, bool droplets)
+    {
         var (half, one, limit) = (new Vector<double>(0.5), Vector<double>.One, new Vector<double>(Outside));
         var (middle, perKelvin, kelvin) = (new Vector<double>(Middle), new Vector<double>(PerKelvin), new Vector<double>(1 / PerKelvin));
+        ref var air = ref First(_air);
+        ref var overVapour = ref First(_over[Vapour]);
+        ref var overBurned = ref First(_over[Burned]);
+        ref var overDroplets = ref First(_over[Droplets]);
+        var (rVapour, rBurned, rDroplets) = (new Vector<double>(_overR[Vapour]), new Vector<double>(_overR[Burned]), new Vector<double>(_overR[Droplets]));
+        var wet = droplets ? gas.ShareDensity[Droplets] : [];
         Span<Vector<double>> mix = stackalloc Vector<double>[Degree + 1];
+        ref var m = ref MemoryMarshal.GetReference(mix);
         for (var i = 1; i <= gas.Cells; i += Vector<double>.Count)
         {
-            var perRho = one / At(gas.Density, i);
+            var rho = At(gas.Density, i);
+            var perRho = one / rho;
             var u = At(gas.Momentum, i) * perRho;
             var e = (At(gas.Total, i) * perRho) - (half * u * u);
-            var r = new Vector<double>(AirR);
-            for (var j = 0; j <= Degree; j++)
-            {
-                mix[j] = new Vector<double>(_air[j]);
-            }
-
-            for (var k = 0; k < gas.Carried; k++)
-            {
-                var (y, over) = (At(gas.ShareDensity[k], i) * perRho, _over[k]);
-                Put(gas.Share[k], i, y);
-                r += y * new Vector<double>(_overR[k]);
-                for (var j = 0; j <= Degree; j++)
-                {
-                    mix[j] = Vector.FusedMultiplyAdd(y, new Vector<double>(over[j]), mix[j]);
-                }
-            }
-
+            var (vapour, burned) = (At(gas.ShareDensity[Vapour], i) * perRho, At(gas.ShareDensity[Burned], i) * perRho);
+            var drops = droplets ? At(wet, i) * perRho : Vector<double>.Zero;
+            var r = new Vector<double>(AirR) + (vapour * rVapour) + (burned * rBurned);
+            r = droplets ? r + (drops * rDroplets) : r;
             var x = (At(gas.Temperature, i) - middle) * perKelvin;
-            var slope = one;
-            for (var turn = 0; turn < 2; turn++)
+            var value = Vector<double>.Zero;
+            for (var j = Degree; j >= 0; j--)
             {
-                (var value, slope) = HornerWithSlope(mix, x);
-                x = Vector.Min(limit, Vector.Max(-limit, x - ((value - e) / slope)));
+                var c = Vector.FusedMultiplyAdd(vapour, Term(ref overVapour, j), Vector.FusedMultiplyAdd(burned, Term(ref overBurned, j), Term(ref air, j)));
+                c = droplets ? Vector.FusedMultiplyAdd(drops, Term(ref overDroplets, j), c) : c;
+                Unsafe.Add(ref m, j) = c;
+                value = Vector.FusedMultiplyAdd(value, x, c);
             }
 
+            x = Vector.Min(limit, Vector.Max(-limit, x - ((value - e) * perKelvin / (At(gas.Degrees, i) * r))));
+            (value, var slope) = (Unsafe.Add(ref m, Degree), Vector<double>.Zero);
+            for (var j = Degree - 1; j >= 0; j--)
+            {
+                slope = Vector.FusedMultiplyAdd(slope, x, value);
+                value = Vector.FusedMultiplyAdd(value, x, Unsafe.Add(ref m, j));
+            }
+
+            x = Vector.Min(limit, Vector.Max(-limit, x - ((value - e) / slope)));
             var t = (x * kelvin) + middle;
             var rt = r * t;
             var capacity = slope * perKelvin;
@@ -132,15 +156,32 @@ internal sealed class PipeGas
             Put(gas.Temperature, i, t);
             Put(gas.Velocity, i, u);
             Put(gas.Energy, i, e);
-            Put(gas.Pressure, i, At(gas.Density, i) * rt);
+            Put(gas.Pressure, i, rho * rt);
             Put(gas.Sound, i, Vector.SquareRoot(rt * (one + (r / capacity))));
             Put(gas.Degrees, i, degrees);
-            for (var k = 0; k < gas.Carried; k++)
+            var gt = degrees * t;
+            var (eVapour, eBurned, eDroplets) = (Vector<double>.Zero, Vector<double>.Zero, Vector<double>.Zero);
+            for (var j = Degree; j >= 0; j--)
             {
-                Put(gas.ShareEnergy[k], i, Horner(_over[k], x) - (degrees * t * new Vector<double>(_overR[k])));
+                eVapour = Vector.FusedMultiplyAdd(eVapour, x, Term(ref overVapour, j));
+                eBurned = Vector.FusedMultiplyAdd(eBurned, x, Term(ref overBurned, j));
+                eDroplets = droplets ? Vector.FusedMultiplyAdd(eDroplets, x, Term(ref overDroplets, j)) : eDroplets;
+            }
+
+            Put(gas.Share[Vapour], i, vapour);
+            Put(gas.Share[Burned], i, burned);
+            Put(gas.ShareEnergy[Vapour], i, eVapour - (gt * rVapour));
+            Put(gas.ShareEnergy[Burned], i, eBurned - (gt * rBurned));
+            if (droplets)
+            {
+                Put(gas.Share[Droplets], i, drops);
+                Put(gas.ShareEnergy[Droplets], i, eDroplets - (gt * rDroplets));
             }
         }
     }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector<double> Term(ref double terms, int j) => new(Unsafe.Add(ref terms, j));
 
     private static double Horner(double[] terms, double x)
     {
@@ -151,31 +192,6 @@ internal sealed class PipeGas
         }
 
         return value;
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector<double> Horner(double[] terms, Vector<double> x)
-    {
-        var value = new Vector<double>(terms[Degree]);
-        for (var j = Degree - 1; j >= 0; j--)
-        {
-            value = Vector.FusedMultiplyAdd(value, x, new Vector<double>(terms[j]));
-        }
-
-        return value;
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static (Vector<double> Value, Vector<double> Slope) HornerWithSlope(ReadOnlySpan<Vector<double>> terms, Vector<double> x)
-    {
-        var (value, slope) = (terms[Degree], Vector<double>.Zero);
-        for (var j = Degree - 1; j >= 0; j--)
-        {
-            slope = Vector.FusedMultiplyAdd(slope, x, value);
-            value = Vector.FusedMultiplyAdd(value, x, terms[j]);
-        }
-
-        return (value, slope);
     }
 
     private double[] Over(Func<double, double> energy)
