@@ -86,29 +86,33 @@ internal sealed class PipeGas
             gas.ShareDensity[k][i] = rho * shares[k];
         }
 
-        // A start for the slope; whatever it is, the second step puts it right.
-        gas.Degrees[i] = 2.5;
+        // The slope from which the search for the temperature starts.
+        gas.Degrees[i] = (Energy(shares, temperature + 5) - Energy(shares, temperature - 5)) / (10 * GasConstant(shares));
     }
 
     /// <summary>
     /// Velocity, temperature, pressure and what follows from them, of all cells. Newton's method on the temperature, twice from
-    /// where it last stood, first with the slope that was there.
+    /// where it last stood, first with the slope that was there. The pipe carries nothing, two shares, or all three.
     /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Solve(GasColumn gas)
     {
-        if (gas.Carried > Droplets)
+        switch (gas.Carried)
         {
-            Solve(gas, droplets: true);
-        }
-        else
-        {
-            Solve(gas, droplets: false);
+            case 0:
+                Solve(gas, mixed: false, droplets: false);
+                break;
+            case 2:
+                Solve(gas, mixed: true, droplets: false);
+                break;
+            default:
+                Solve(gas, mixed: true, droplets: true);
+                break;
         }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private void Solve(GasColumn gas, bool droplets)
+    private void Solve(GasColumn gas, bool mixed, bool droplets)
     {
         var (half, one, limit) = (new Vector<double>(0.5), Vector<double>.One, new Vector<double>(Outside));
         var (middle, perKelvin, kelvin) = (new Vector<double>(Middle), new Vector<double>(PerKelvin), new Vector<double>(1 / PerKelvin));
@@ -117,7 +121,6 @@ internal sealed class PipeGas
         ref var overBurned = ref First(_over[Burned]);
         ref var overDroplets = ref First(_over[Droplets]);
         var (rVapour, rBurned, rDroplets) = (new Vector<double>(_overR[Vapour]), new Vector<double>(_overR[Burned]), new Vector<double>(_overR[Droplets]));
-        var wet = droplets ? gas.ShareDensity[Droplets] : [];
         Span<Vector<double>> mix = stackalloc Vector<double>[Degree + 1];
         ref var m = ref MemoryMarshal.GetReference(mix);
         for (var i = 1; i <= gas.Cells; i += Vector<double>.Count)
@@ -126,15 +129,16 @@ internal sealed class PipeGas
             var perRho = one / rho;
             var u = At(gas.Momentum, i) * perRho;
             var e = (At(gas.Total, i) * perRho) - (half * u * u);
-            var (vapour, burned) = (At(gas.ShareDensity[Vapour], i) * perRho, At(gas.ShareDensity[Burned], i) * perRho);
-            var drops = droplets ? At(wet, i) * perRho : Vector<double>.Zero;
-            var r = new Vector<double>(AirR) + (vapour * rVapour) + (burned * rBurned);
-            r = droplets ? r + (drops * rDroplets) : r;
+            var vapour = mixed ? At(gas.ShareDensity[Vapour], i) * perRho : Vector<double>.Zero;
+            var burned = mixed ? At(gas.ShareDensity[Burned], i) * perRho : Vector<double>.Zero;
+            var drops = droplets ? At(gas.ShareDensity[Droplets], i) * perRho : Vector<double>.Zero;
+            var r = new Vector<double>(AirR) + (vapour * rVapour) + (burned * rBurned) + (drops * rDroplets);
             var x = (At(gas.Temperature, i) - middle) * perKelvin;
             var value = Vector<double>.Zero;
             for (var j = Degree; j >= 0; j--)
             {
-                var c = Vector.FusedMultiplyAdd(vapour, Term(ref overVapour, j), Vector.FusedMultiplyAdd(burned, Term(ref overBurned, j), Term(ref air, j)));
+                var c = Term(ref air, j);
+                c = mixed ? Vector.FusedMultiplyAdd(vapour, Term(ref overVapour, j), Vector.FusedMultiplyAdd(burned, Term(ref overBurned, j), c)) : c;
                 c = droplets ? Vector.FusedMultiplyAdd(drops, Term(ref overDroplets, j), c) : c;
                 Unsafe.Add(ref m, j) = c;
                 value = Vector.FusedMultiplyAdd(value, x, c);
@@ -159,6 +163,11 @@ internal sealed class PipeGas
             Put(gas.Pressure, i, rho * rt);
             Put(gas.Sound, i, Vector.SquareRoot(rt * (one + (r / capacity))));
             Put(gas.Degrees, i, degrees);
+            if (!mixed)
+            {
+                continue;
+            }
+
             var gt = degrees * t;
             var (eVapour, eBurned, eDroplets) = (Vector<double>.Zero, Vector<double>.Zero, Vector<double>.Zero);
             for (var j = Degree; j >= 0; j--)
