@@ -15,6 +15,13 @@ if (args is ["pipes"])
     return;
 }
 
+if (args is ["wave", ..])
+{
+    WaveBench.Sweep();
+    WaveBench.Growth(args.ElementAtOrDefault(1));
+    return;
+}
+
 BookBench.Sweep();
 BookBench.Recheck();
 WhatIfBench.Sliders();
