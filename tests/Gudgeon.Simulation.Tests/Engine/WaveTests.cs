@@ -82,6 +82,24 @@ public class WaveTests
         Assert.True(longer < shorter, $"best at {longer:F0} rad/s with the long runner, {shorter:F0} with the short one");
     }
 
+    /// <summary>
+    /// With stubs for pipes, volumetric efficiency falls quickly once the inlet Mach index (bore²/valve², mean piston speed, mean flow coefficient,
+    /// speed of sound) is past some 0.6: Taylor and Livengood's finding, from memory; only its sign is asked.
+    /// </summary>
+    [Fact]
+    public void FillingFallsOffBeyondTheMachIndex()
+    {
+        double[] speeds = [3000, 5000, 7000, 9000, 11_000, 13_000];
+        var (_, wave) = PipedEngines.Short(Engines.PetrolSingle(), 0.03);
+        var cylinder = wave.Cylinders[0];
+        var choked = wave with { Pipework = wave.Pipework! with { CellLength = 10e-3 }, Cylinders = [cylinder with { Inlet = cylinder.Inlet with { Count = 1, HeadDiameter = 0.038 } }] };
+        var index = speeds.Select(rpm => 0.095 * 0.095 / (0.038 * 0.038) * (2 * 0.0704 * rpm / 60) / (0.4 * 345)).ToArray();
+        var filling = new EngineModel(choked).Run(new RunOptions { Speeds = [.. speeds.Select(Engines.Rpm)] }).Select(p => p.Figures!.VolumetricEfficiency).ToArray();
+        var most = filling.Max();
+        Assert.All(index.Zip(filling), p => Assert.True(p.First > 0.55 || p.Second > 0.95 * most, $"{p.Second:F3} at {p.First:F2}"));
+        Assert.All(index.Zip(filling), p => Assert.True(p.First < 1.1 || p.Second < 0.7 * most, $"{p.Second:F3} at {p.First:F2}"));
+    }
+
     [Fact]
     public void AWarmStartReachesTheSamePoint()
     {
