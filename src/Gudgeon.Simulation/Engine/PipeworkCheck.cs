@@ -13,6 +13,11 @@ internal static class PipeworkCheck
         EngineSpecException.Unless(spec.ImposedPorts is null, $"pipework: port pressures are imposed too, but a pipe cannot lead to a measured pressure");
         SpecCheck.Within(pipework.CellLength, 0.002, 0.1, "pipework: cell length", "m");
         SpecCheck.Within(pipework.HeatScale, 0, 10, "pipework: heat scale", "");
+        if (pipework.OutletArea is { } outlet)
+        {
+            SpecCheck.Within(outlet, 1e-5, 0.1, "pipework: outlet area", "m²");
+        }
+
         CheckSide(pipework.Inlets, "inlet", spec.Cylinders.Count);
         CheckSide(pipework.Exhausts, "exhaust", spec.Cylinders.Count);
     }

@@ -14,6 +14,9 @@ public sealed record PipeworkSpec
     /// <summary>From the exhaust valves to the open air; each tree starts at its open end and every cylinder is in one of them once.</summary>
     public required IReadOnlyList<PipeTree> Exhausts { get; init; }
 
+    /// <summary>Effective area of all open ends of the exhaust together, m², where something stands in them; null when nothing does.</summary>
+    public double? OutletArea { get; init; }
+
     /// <summary>Wished length of a cell, m; 5 to 60 mm.</summary>
     public double CellLength { get; init; } = 15e-3;
 
