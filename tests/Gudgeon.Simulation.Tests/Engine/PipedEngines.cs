@@ -68,6 +68,7 @@ internal static class PipedEngines
         {
             HeatScale = 0,
             CellLength = 8e-3,
+            OutletArea = engine.Exhaust.OutletArea,
             Inlets = [.. Enumerable.Range(0, count).Select(c => Stub(Inlet, c))],
             Exhausts =
             [
