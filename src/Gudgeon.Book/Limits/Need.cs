@@ -105,7 +105,9 @@ public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
         var source = field is null ? null : snapshot.Find(new FieldAddress(field, ""))?.Source;
         var nudge = source is not null ? new Dictionary<string, double>(StringComparer.Ordinal) { [source] = value } : null;
         var view = new View(snapshot, desk, nudge);
-        return view.Duty() ?? throw new BadInputException($"the engine cannot be run; wanted: {Wanted.Words(view.Trace.Missing)}");
+        return view.Duty() ?? throw new BadInputException(field is null || view.Trace.Missing.Any()
+            ? $"the engine cannot be run; wanted: {Wanted.Words(view.Trace.Missing)}"
+            : $"the engine run does not settle with {field.Path} at {Figures.Print(value, field.Dimension, field.Unit, 3)}, on the way to this power");
     }
 
     /// <summary>
