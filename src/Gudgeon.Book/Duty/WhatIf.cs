@@ -111,7 +111,7 @@ public sealed class WhatIf
     private WhatIfAnswer Run(Wishes wishes, IReadOnlyDictionary<string, string> values, EngineSpec spec, IReadOnlyList<double> speeds, EngineDuty? near, double tolerance, CancellationToken stop)
     {
         var model = Model(spec);
-        var points = EngineRun.Run(model, speeds, near ?? _near, cancellation: stop, tolerance: tolerance).Select(p => p.Converged ? p : Afresh(model, p.Speed, stop)).ToList();
+        var points = EngineRun.Run(model, speeds, near ?? _near, cancellation: stop, tolerance: tolerance);
         var settled = points.Where(p => p.Converged).OrderBy(p => p.Speed).ToList();
         if (settled.Count == 0)
         {
@@ -122,9 +122,6 @@ public sealed class WhatIf
         _near = duty;
         return new WhatIfAnswer(wishes, duty, values, [.. points.Where(p => !p.Converged).Select(p => p.Speed)], IsWhole: speeds.Count == Now.Points.Count);
     }
-
-    /// <summary>A start from far away may lead astray where one from nothing does not.</summary>
-    private static OperatingPoint Afresh(EngineModel model, double speed, CancellationToken stop) => model.RunPoint(speed, new RunOptions { Speeds = [speed], Cancellation = stop });
 
     private EngineModel Model(EngineSpec spec) => _model = new EngineModel(spec, _model);
 
