@@ -113,6 +113,31 @@ internal static class Engines
         ("blower.mapPressure", "101.325 kPa"),
         ("blower.map", string.Join("; ", Map.Select(p => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{p.Speed} rpm at {p.Flow} kg/s at {p.Ratio} at {p.Efficiency}")))));
 
+    /// <summary>A twin of two such cylinders with a turbocharger whose rotor suits the slow compressor, and with pipes.</summary>
+    public static BuildBook Turbo { get; } = Centrifugal.Without("blower.driveRatio").Without("blower.stepUp").Without("blower.maxSpeed").Without("exhaust.outletArea").Set(
+        ("engine.cylinders", "2"),
+        ("engine.firingIntervals", "360-360"),
+        ("fuel.injectors", "2"),
+        ("intake.filterArea", "6400 mm²"),
+        ("intake.throttleArea", "3100 mm²"),
+        ("intake.plenumVolume", "2 L"),
+        ("intake.runner.length", "240 mm"),
+        ("intake.runner.diameter", "46 mm"),
+        ("exhaust.primary.length", "350 mm"),
+        ("exhaust.primary.diameter", "42 mm"),
+        ("exhaust.tail.length", "150 mm"),
+        ("exhaust.tail.diameter", "46 mm"),
+        ("blower.kind", "exhaust-driven"),
+        ("turbine.throatArea", "550 mm²"),
+        ("turbine.rotorDiameter", "85 mm"),
+        ("turbine.wastegate.area", "900 mm²"),
+        ("turbine.wastegate.openingPressure", "0.3 bar"),
+        ("turbine.wastegate.band", "0.1 bar"));
+
+    public static DutyDesk TurboDesk { get; } = new();
+
+    public static EngineDuty TurboDuty => Duty(Turbo, TurboDesk);
+
     public static DutyDesk BareDesk { get; } = new();
 
     public static DutyDesk BlownDesk { get; } = new();

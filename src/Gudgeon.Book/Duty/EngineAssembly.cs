@@ -11,6 +11,12 @@ namespace Gudgeon.Book.Duty;
 /// <summary>Puts the engine model together from a snapshot. Values that only refine the model have customary stand-ins; the view shows which.</summary>
 public static class EngineAssembly
 {
+    /// <summary>Share of burned gas in the charge of a sound engine at full load: common practice.</summary>
+    private const double UsualResidual = 0.05;
+
+    /// <summary>Share of knock and pressure limits that is kept off when the burn is placed: common practice.</summary>
+    private const double UsualMargin = 0.05;
+
     /// <summary>The engine; null when something needed is not known, and then the view's trace says what.</summary>
     /// <param name="view">The values.</param>
     /// <param name="depth">Whether with its pipes; only then are they read, and only without them what stands in for them.</param>
@@ -22,18 +28,10 @@ public static class EngineAssembly
         var fuel = view.Word(FuelSystem.Kind);
         var lambda = view.Amount(FuelSystem.Lambda);
         var intake = Intake(view, depth);
-        var exhaust = depth == Depth.Wave ? new ExhaustSpec() : new ExhaustSpec
-        {
-            CollectorVolume = view.Amount(Exhaust.CollectorVolume),
-            OutletArea = view.Amount(Exhaust.OutletArea),
-        };
+        var exhaust = depth == Depth.Wave ? new ExhaustSpec() : CollectorOf(view);
         var pipework = depth == Depth.Wave && angles.Length > 0 ? PipeworkAssembly.Build(view, angles) : null;
-        var combustion = Combustion(view);
-        var delivery = new FuelDelivery
-        {
-            EvaporatedInPort = view.AmountOr(FuelSystem.EvaporatedInPort, new FuelDelivery().EvaporatedInPort),
-            Temperature = view.AmountOr(FuelSystem.Temperature, new FuelDelivery().Temperature),
-        };
+        var combustion = Combustion(view, depth);
+        var delivery = Delivery(view, depth);
         var (walls, friction, ambient) = (Walls(view), Friction(view), Ambient(view));
         if (view.Trace.Missing.Any())
         {
@@ -54,17 +52,6 @@ public static class EngineAssembly
             Pipework = pipework,
             Ambient = ambient,
         };
-    }
-
-    /// <summary>The compressor map as it is written.</summary>
-    /// <exception cref="EngineSpecException">Lines out of order or crossing.</exception>
-    public static CompressorMap Map(Table table, double pressure, double temperature)
-    {
-        var (speeds, flows, ratios, efficiencies) = (table["speed"], table["flow"], table["ratio"], table["efficiency"]);
-        var lines = Enumerable.Range(0, speeds.Length)
-            .GroupBy(i => Math.Round(speeds[i], 6))
-            .Select(g => new SpeedLine(g.Key, [.. g.Select(i => new CompressorPoint(flows[i], ratios[i], efficiencies[i]))]));
-        return new CompressorMap([.. lines], pressure, temperature);
     }
 
     private static double[] FiringAngles(View view)
@@ -167,7 +154,7 @@ public static class EngineAssembly
 
     private static IntakeSpec? Intake(View view, Depth depth)
     {
-        var induction = Induction(view);
+        var induction = InductionAssembly.Build(view, depth);
         var intake = new IntakeSpec
         {
             FilterArea = view.Amount(Fields.Intake.FilterArea),
@@ -193,35 +180,36 @@ public static class EngineAssembly
         };
     }
 
-    private static Induction? Induction(View view)
+    /// <summary>The exhaust as one volume; with a turbine its nozzle is the way out of it.</summary>
+    private static ExhaustSpec CollectorOf(View view)
     {
-        switch (view.Word(Blower.Kind))
-        {
-            case "centrifugal":
-                var table = view.Table(Blower.Map);
-                var (pressure, temperature) = (view.Amount(Blower.MapPressure), view.Amount(Blower.MapTemperature));
-                var (ratio, stepUp) = (view.Amount(Blower.DriveRatio), view.AmountOr(Blower.StepUp, 1));
-                var (slip, efficiency) = (view.AmountOr(Blower.BeltSlip, 0), view.AmountOr(Blower.DriveEfficiency, 0.95));
-                return table is null || double.IsNaN(pressure + temperature + ratio)
-                    ? null
-                    : new CentrifugalInduction { DriveRatio = ratio, StepUp = stepUp, BeltSlip = slip, MechanicalEfficiency = efficiency, Map = Map(table, pressure, temperature) };
-            case "positive displacement":
-                return new PositiveDisplacementInduction
-                {
-                    DriveRatio = view.Amount(Blower.DriveRatio),
-                    BeltSlip = view.AmountOr(Blower.BeltSlip, 0),
-                    MechanicalEfficiency = view.AmountOr(Blower.DriveEfficiency, 0.95),
-                    Displacement = view.Amount(Blower.Displacement),
-                    LeakArea = view.AmountOr(Blower.LeakArea, 20e-6),
-                    InternalCompression = view.AmountOr(Blower.InternalCompression, 1),
-                    Efficiency = view.AmountOr(Blower.Efficiency, 0.8),
-                };
-            default:
-                return null;
-        }
+        var collector = new ExhaustSpec { CollectorVolume = view.Amount(Exhaust.CollectorVolume) };
+        return InductionAssembly.IsTurbocharged(view) ? collector : collector with { OutletArea = view.Amount(Exhaust.OutletArea) };
     }
 
-    private static CombustionSpec Combustion(View view)
+    private static FuelDelivery Delivery(View view, Depth depth)
+    {
+        var usual = new FuelDelivery();
+        var delivery = usual with
+        {
+            EvaporatedInPort = view.AmountOr(FuelSystem.EvaporatedInPort, usual.EvaporatedInPort),
+            Temperature = view.AmountOr(FuelSystem.Temperature, usual.Temperature),
+        };
+        if (depth == Depth.Lumped)
+        {
+            return delivery;
+        }
+
+        var share = view.AmountOr(FuelSystem.FilmShare, usual.FilmShare);
+        return delivery with
+        {
+            InjectorDistance = view.AmountOr(FuelSystem.InjectorDistance, usual.InjectorDistance),
+            FilmShare = share,
+            FilmTime = share > 0 ? view.AmountOr(FuelSystem.FilmTime, usual.FilmTime) : usual.FilmTime,
+        };
+    }
+
+    private static CombustionSpec Combustion(View view, Depth depth)
     {
         var usual = new CombustionSpec();
         return usual with
@@ -229,6 +217,19 @@ public static class EngineAssembly
             Burned50 = view.AmountOr(Fields.Combustion.Burned50, usual.Burned50 * Math.PI / 180) * 180 / Math.PI,
             Burned50Slope = view.AmountOr(Fields.Combustion.Burned50Slope, 0) * 180 / Math.PI / (1000 * Math.PI / 30),
             Duration = view.AmountOr(Fields.Combustion.Duration, usual.Duration * Math.PI / 180) * 180 / Math.PI,
+            ReferenceResidual = depth == Depth.Wave ? view.AmountOr(Fields.Combustion.ResidualReference, UsualResidual) : view.AmountIf(Fields.Combustion.ResidualReference),
+            Search = view.WordOr(Fields.Combustion.Placing, BurnPlacings.AsGiven) == BurnPlacings.BestTorque ? Search(view) : null,
+        };
+    }
+
+    /// <summary>A distance is kept from the limits that checks hold the run to, so that a placed burn does not stand at the edge of them.</summary>
+    private static BurnSearch Search(View view)
+    {
+        var share = 1 - view.AmountOr(Fields.Combustion.PlacingMargin, UsualMargin);
+        return new BurnSearch
+        {
+            KnockLimit = share * view.AmountOr(Fields.Combustion.KnockLimit, Fields.Combustion.UsualKnockLimit),
+            PressureLimit = share * (view.AmountIf(Piston.CompressionLimit) ?? double.PositiveInfinity),
         };
     }
 

@@ -19,6 +19,9 @@ public sealed record EngineDuty(IReadOnlyList<OperatingPoint> Points, AmbientSpe
         f => f.Boost,
         f => f.ExhaustBackPressure - f.Boost,
         f => -(f.Blower?.SurgeMargin ?? 0),
+
+        // The speed of a crank-driven blower needs no run; the power stands in for it, which is asked for anyway.
+        f => f.Blower is { Turbine: not null } turbo ? turbo.Speed : f.Power,
     ];
 
     /// <summary>The depth that it came from.</summary>

@@ -16,6 +16,9 @@ public sealed record EngineFigure(string Name, string Heading, Dimension Dimensi
     /// <summary>Whether the lesser is the better one.</summary>
     public bool LessIsBetter { get; init; }
 
+    /// <summary>Whether a run has it to show; tables leave out a column that says nothing of their engine.</summary>
+    public Func<EngineSpec, bool> IsOf { get; init; } = _ => true;
+
     /// <summary>Unit that a reader of one system is shown.</summary>
     public Unit Shown(bool imperial) => Figures.Shown(Dimension, Unit, imperial);
 
@@ -68,10 +71,20 @@ public static class EngineFigures
         new("charge temperature", "charge", Dimension.Temperature, "°C", (0, 0), f => f.ChargeTemperature) { LessIsBetter = true },
         new("exhaust temperature", "exhaust", Dimension.Temperature, "°C", (0, 0), f => f.ExhaustTemperature) { LessIsBetter = true },
         new("knock", "knock", Dimension.Number, "", (2, 2), f => f.KnockIntegral) { LessIsBetter = true },
+        new("50 % burned", "50 %", Dimension.Angle, "°", (1, 1), f => f.Burned50 * Math.PI / 180 ?? double.NaN) { IsOf = s => s.Combustion?.Search is not null },
+        new("back pressure", "back", Dimension.Pressure, "bar", (2, 1), f => f.ExhaustBackPressure) { LessIsBetter = true, IsOf = IsTurbocharged },
+        new("turbo speed", "turbo", Dimension.RotationalSpeed, "rpm", (0, 0), f => f.Blower?.Turbine is null ? double.NaN : f.Blower.Speed) { LessIsBetter = true, IsOf = IsTurbocharged },
+        new("turbine power", "turbine", Dimension.Power, "kW", (1, 1), f => f.Blower?.Turbine?.Power ?? double.NaN) { IsOf = IsTurbocharged },
+        new("wastegate share", "gate", Dimension.Number, "%", (0, 0), f => f.Blower?.Turbine?.WastegateShare ?? double.NaN) { IsOf = IsTurbocharged },
     ];
+
+    /// <summary>Those that a run of this engine has to show.</summary>
+    public static IReadOnlyList<EngineFigure> For(EngineSpec spec) => [.. All.Where(f => f.IsOf(spec))];
 
     /// <summary>The figure of this name; blanks may be hyphens.</summary>
     /// <exception cref="BadInputException">There is none.</exception>
     public static EngineFigure Find(string name) => All.FirstOrDefault(f => string.Equals(f.Name, name.Trim().Replace('-', ' '), StringComparison.OrdinalIgnoreCase))
         ?? throw new BadInputException($"there is no figure '{name}' of a run; there are {string.Join(", ", All.Select(f => f.Name))}");
+
+    private static bool IsTurbocharged(EngineSpec spec) => spec.Intake.Induction is CentrifugalInduction { Turbine: not null };
 }

@@ -34,7 +34,10 @@ public static class EngineRun
         Parallel.For(0, points.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
         {
             var start = near.Points.MinBy(p => Math.Abs(p.Speed - speeds[i]))?.State;
-            points[i] = model.RunPoint(speeds[i], options, start);
+            var point = model.RunPoint(speeds[i], options, start);
+
+            // A start from far away may lead astray where one from nothing does not.
+            points[i] = point.Converged || start is null ? point : model.RunPoint(speeds[i], options);
             progress?.Report((double)Interlocked.Increment(ref done) / points.Length);
         });
         return points;

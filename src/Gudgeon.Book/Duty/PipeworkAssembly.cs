@@ -24,6 +24,7 @@ internal static class PipeworkAssembly
         Inlets = Inlets(view, angles.Count),
         Exhausts = Exhausts(view, angles),
         CellLength = view.AmountOr(Engine.CellLength, new PipeworkSpec { Inlets = [], Exhausts = [] }.CellLength),
+        HeatScale = view.AmountOr(Engine.PipeHeat, 1),
     };
 
     /// <summary>The stretches of a pipe from its table of diameters.</summary>
@@ -119,8 +120,8 @@ internal static class PipeworkAssembly
         return new PipeTree { Pipe = pipe, Cylinder = cylinder - 1 };
     }
 
-    /// <summary>What leads to a box, and the pipe out of it; as it is when there is no box.</summary>
-    private static PipeTree Silenced(View view, PipeTree before) => !(view.AmountIf(Silencer.Volume) is { } volume and > 0) ? before : new PipeTree
+    /// <summary>What leads to a box, and the pipe out of it; as it is when there is no box, or when it stands behind a turbine, where the model ends.</summary>
+    private static PipeTree Silenced(View view, PipeTree before) => InductionAssembly.IsTurbocharged(view) || !(view.AmountIf(Silencer.Volume) is { } volume and > 0) ? before : new PipeTree
     {
         Pipe = new PipeSpec
         {

@@ -36,14 +36,20 @@ public sealed class WhatIf
     /// <summary>The run of the book as it stands.</summary>
     public EngineDuty Now { get; }
 
-    /// <summary>Drive ratio of the book; null without a blower.</summary>
-    public double? DriveRatio => Now.Spec.Intake.Induction?.DriveRatio;
+    /// <summary>What the boost of the book is set by; null when there is nothing to set.</summary>
+    public Field? Setting => BoostSetting.Field(Now.Spec);
+
+    /// <summary>Drive ratio of the book; null without a blower on the crank.</summary>
+    public double? DriveRatio => Setting == Blower.DriveRatio ? BoostSetting.Of(Now.Spec) : null;
+
+    /// <summary>Opening pressure of the book's wastegate, Pa gauge; null when there is none.</summary>
+    public double? WastegateOpening => Setting == Wastegate.OpeningPressure ? BoostSetting.Of(Now.Spec) : null;
 
     /// <summary>Mean compression ratio of the book.</summary>
     public double CompressionRatio => Now.Spec.Cylinders.Average(RatioOf);
 
-    /// <summary>Angle of 50 % burned of the book at 6000 rpm, rad.</summary>
-    public double Burned50 => Now.Spec.Combustion!.Burned50 * Math.PI / 180;
+    /// <summary>Angle of 50 % burned of the book at 6000 rpm, rad; null when the burn is placed for best torque.</summary>
+    public double? Burned50 => Now.Spec.Combustion is { Search: null } burn ? burn.Burned50 * Math.PI / 180 : null;
 
     /// <summary>Mixture of the book.</summary>
     public double Lambda => Now.Spec.Lambda;
@@ -72,8 +78,6 @@ public sealed class WhatIf
 
     private static double Swept(CylinderSpec cylinder) => Calc.Chamber.CompressionRatio.SweptVolume(cylinder.Bore, cylinder.Stroke);
 
-    private static EngineSpec Driven(EngineSpec spec, double ratio) => spec with { Intake = spec.Intake with { Induction = spec.Intake.Induction! with { DriveRatio = ratio } } };
-
     /// <summary>Says in a sentence why values make no engine.</summary>
     internal static T Told<T>(Func<T> work)
     {
@@ -93,7 +97,7 @@ public sealed class WhatIf
 
     private WhatIfAnswer At(Wishes wishes, IReadOnlyList<double> speeds, EngineDuty? near, CancellationToken stop)
     {
-        var driven = wishes.Boost is { } boost ? wishes with { DriveRatio = DriveRatioFor(boost, wishes, near ?? _near, stop) } : wishes;
+        var driven = wishes.Boost is { } boost ? SettingFor(boost, wishes, near ?? _near, stop) : wishes;
         var values = Values(driven);
         return Run(wishes, values, Assembled(values), speeds, near, near is null ? Roughly : Closely, stop);
     }
@@ -107,7 +111,7 @@ public sealed class WhatIf
     private WhatIfAnswer Run(Wishes wishes, IReadOnlyDictionary<string, string> values, EngineSpec spec, IReadOnlyList<double> speeds, EngineDuty? near, double tolerance, CancellationToken stop)
     {
         var model = Model(spec);
-        var points = EngineRun.Run(model, speeds, near ?? _near, cancellation: stop, tolerance: tolerance).Select(p => p.Converged ? p : Afresh(model, p.Speed, stop)).ToList();
+        var points = EngineRun.Run(model, speeds, near ?? _near, cancellation: stop, tolerance: tolerance);
         var settled = points.Where(p => p.Converged).OrderBy(p => p.Speed).ToList();
         if (settled.Count == 0)
         {
@@ -118,9 +122,6 @@ public sealed class WhatIf
         _near = duty;
         return new WhatIfAnswer(wishes, duty, values, [.. points.Where(p => !p.Converged).Select(p => p.Speed)], IsWhole: speeds.Count == Now.Points.Count);
     }
-
-    /// <summary>A start from far away may lead astray where one from nothing does not.</summary>
-    private static OperatingPoint Afresh(EngineModel model, double speed, CancellationToken stop) => model.RunPoint(speed, new RunOptions { Speeds = [speed], Cancellation = stop });
 
     private EngineModel Model(EngineSpec spec) => _model = new EngineModel(spec, _model);
 
@@ -136,49 +137,60 @@ public sealed class WhatIf
         return [.. few];
     }
 
-    /// <summary>
-    /// The drive ratio that gives a greatest boost: the secant rule on the logarithms, in which a blower's boost is nearly a
-    /// straight line, at the speed where boost is at its most.
-    /// </summary>
-    private double DriveRatioFor(double boost, Wishes wishes, EngineDuty near, CancellationToken stop)
+    /// <summary>The wishes with the drive ratio, or the opening pressure of the wastegate, that gives the boost wished for.</summary>
+    private Wishes SettingFor(double boost, Wishes wishes, EngineDuty near, CancellationToken stop)
     {
-        const double Close = 1e-3;
-        var spec = Assembled(Values(wishes with { DriveRatio = null }));
-        if (spec.Intake.Induction is null || boost <= 0)
+        var spec = Assembled(Values(wishes with { DriveRatio = null, WastegateOpening = null }));
+        if (boost <= 0 || BoostSetting.Field(spec) is not { } field)
         {
-            throw new BadInputException(boost <= 0 ? "boost: wanted more than nothing" : "this engine has no blower to give boost");
+            throw new BadInputException(boost <= 0 ? "boost: wanted more than nothing" : spec.Intake.Induction is null ? "this engine has no blower to give boost" : "this turbocharger has no wastegate to set its boost by");
         }
 
+        var value = SettingFor(boost, spec, field, near, stop);
+        return field == Blower.DriveRatio ? wishes with { DriveRatio = value } : wishes with { WastegateOpening = value };
+    }
+
+    /// <summary>
+    /// The secant rule on the logarithms, in which boost over what sets it is nearly a straight line, at the speed where boost is at its
+    /// most. It goes about with the square of a drive ratio and with an opening pressure itself.
+    /// </summary>
+    private double SettingFor(double boost, EngineSpec spec, Field field, EngineDuty near, CancellationToken stop)
+    {
+        const double Close = 1e-3;
         var (start, speed) = near.Most(f => f.Boost);
-        var (ratio, slope, last) = (near.Spec.Intake.Induction!.DriveRatio, 2.0, (Ratio: 0.0, Boost: 0.0));
+        var (value, slope, last) = (BoostSetting.Of(near.Spec) ?? BoostSetting.Of(spec)!.Value, field == Blower.DriveRatio ? 2.0 : 1.0, (Value: 0.0, Boost: 0.0));
         var state = near.Points.First(p => p.Speed == speed).State;
-        var (given, most) = (start, Blower.DriveRatio.Plausible.High);
+        var (given, most) = (start, field.Plausible.High);
         for (var i = 0; i < 14; i++)
         {
-            ratio = given > 0 ? Math.Clamp(ratio * Math.Pow(boost / given, 1 / slope), ratio / 1.6, ratio * 1.6) : ratio * 1.4;
-            if (ratio > most)
+            value = given > 0 ? Math.Clamp(value * Math.Pow(boost / given, 1 / slope), value / 1.6, value * 1.6) : value * 1.4;
+            if (value > most)
             {
                 break;
             }
 
-            var point = Model(Driven(spec, ratio)).RunPoint(speed, new RunOptions { Speeds = [speed], Tolerance = 1e-5, Cancellation = stop }, state);
-            state = point.State ?? throw new BadInputException($"the engine run does not settle at a drive ratio of {Figures.Number(ratio, 4)}, on the way to this boost");
+            var point = Model(BoostSetting.With(spec, value)).RunPoint(speed, new RunOptions { Speeds = [speed], Tolerance = 1e-5, Cancellation = stop }, state);
+            state = point.State ?? throw new BadInputException($"the engine run does not settle at {Words(field, value)}, on the way to this boost");
             given = point.Figures!.Boost;
             if (Math.Abs(given - boost) < Close * boost)
             {
-                return ratio;
+                return value;
             }
 
-            if (last.Boost > 0 && given > 0 && Math.Abs(ratio / last.Ratio - 1) > 1e-9)
+            if (last.Boost > 0 && given > 0 && Math.Abs(value / last.Value - 1) > 1e-9)
             {
-                slope = Math.Clamp(Math.Log(given / last.Boost) / Math.Log(ratio / last.Ratio), 0.3, 8);
+                slope = Math.Clamp(Math.Log(given / last.Boost) / Math.Log(value / last.Value), 0.3, 8);
             }
 
-            last = (ratio, given);
+            last = (value, given);
         }
 
-        throw new BadInputException($"a boost of {Blower.ReliefPressure.Print(boost)} is not reached: at a drive ratio of {Figures.Number(last.Ratio, 4)} the blower gives {Blower.ReliefPressure.Print(Math.Round(given / 100) * 100)}");
+        throw new BadInputException($"a boost of {Blower.ReliefPressure.Print(boost)} is not reached: at {Words(field, last.Value > 0 ? last.Value : value)} the blower gives {Blower.ReliefPressure.Print(Math.Round(given / 100) * 100)}");
     }
+
+    /// <summary>"a drive ratio of 1.32", "a wastegate that opens at 0.65 bar".</summary>
+    private static string Words(Field field, double value) =>
+        field == Blower.DriveRatio ? $"a drive ratio of {Figures.Number(value, 4)}" : $"a wastegate that opens at {Figures.Print(value, field.Dimension, field.Unit, 3)}";
 
     private EngineSpec Assembled(IReadOnlyDictionary<string, string> values)
     {
@@ -200,6 +212,7 @@ public sealed class WhatIf
         }
 
         Put(Blower.DriveRatio, wishes.DriveRatio);
+        Put(Wastegate.OpeningPressure, wishes.WastegateOpening);
         Put(Combustion.Burned50, wishes.Burned50);
         Put(FuelSystem.Lambda, wishes.Lambda);
         if (wishes.Fuel is { } fuel)

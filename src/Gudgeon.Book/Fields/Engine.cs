@@ -17,4 +17,5 @@ public static class Engine
     public static readonly Field PistonAccelerationLimit = Subject.Amount("pistonAccelerationLimit", "Peak piston acceleration allowed", Dimension.Acceleration, "m/s²", (15000, 120000), help: "By the maker of piston, pin and rod bolts.");
     public static readonly Field Depth = Subject.Choice<Depth>("depth", "Depth of the engine model", "What figures and checks come from: volumes and restrictions (lumped, quick) or waves along the pipes (wave, which wants their lengths); lumped when left out.");
     public static readonly Field CellLength = Subject.Amount("cellLength", "Length of a pipe's cells in the wave model", Dimension.Length, "mm", (5, 60), help: "Shorter ones cost time and sharpen the waves; 15 mm when left out (common practice).");
+    public static readonly Field PipeHeat = Subject.Amount("pipeHeat", "Heat between gas and pipe walls over that of a steady flow", Dimension.Number, "", (0, 3), zero: true, help: "Flow that pulsates gives more: 1.5 to 2 is customary in an exhaust; 1 when left out. Read by the wave depth.");
 }

@@ -39,7 +39,7 @@ public static class ExhaustTail
 {
     private static readonly Subject Subject = new("exhaust.tail", "Tail pipe or megaphone");
 
-    public static readonly Field Length = Subject.Amount("length", "Length", Dimension.Length, "mm", (50, 2000), "tape", "Behind each primary where pipes stay separate; left out when there is none.");
+    public static readonly Field Length = Subject.Amount("length", "Length", Dimension.Length, "mm", (50, 2000), "tape", "Behind each primary where pipes stay separate; left out when there is none. With a turbine it ends at the turbine's flange.");
     public static readonly Field Diameter = Subject.Amount("diameter", "Inside diameter where it begins", Dimension.Length, "mm", (20, 130), "calliper");
     public static readonly Field EndDiameter = Subject.Amount("endDiameter", "Inside diameter at the open end", Dimension.Length, "mm", (20, 250), "calliper", "As where it begins when left out.");
     public static readonly Field Shape = Subject.Table("shape", "Diameter along the pipe", "From where it begins (distance 0) to the open end; goes before length and diameters. The same distance twice is a step.", PipeShape.Columns);
@@ -52,7 +52,7 @@ public static class Silencer
 {
     private static readonly Subject Subject = new("exhaust.silencer", "Silencer");
 
-    public static readonly Field Volume = Subject.Amount("volume", "Volume of the box", Dimension.Volume, "L", (0, 20), "fill with water, or reckon from the outside", "0, or left out, when there is no box: gas passes straight through an absorption silencer, which is a stretch of the tail pipe.", zero: true);
+    public static readonly Field Volume = Subject.Amount("volume", "Volume of the box", Dimension.Volume, "L", (0, 20), "fill with water, or reckon from the outside", "0, or left out, when there is no box, or behind a turbine: gas passes straight through an absorption silencer, which is a stretch of the tail pipe.", zero: true);
     public static readonly Field TailLength = Subject.Amount("tailLength", "Length of the pipe out of the box", Dimension.Length, "mm", (20, 1000), "tape");
     public static readonly Field TailDiameter = Subject.Amount("tailDiameter", "Inside diameter of the pipe out of the box", Dimension.Length, "mm", (10, 100), "calliper");
 }

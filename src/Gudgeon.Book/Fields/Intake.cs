@@ -32,7 +32,7 @@ public static class Exhaust
     private static readonly Subject Subject = new("exhaust", "Exhaust");
 
     public static readonly Field CollectorVolume = Subject.Amount("collectorVolume", "Volume of pipes and collector", Dimension.Volume, "L", (0.5, 20));
-    public static readonly Field OutletArea = Subject.Amount("outletArea", "Effective area of the way out", Dimension.Area, "mm²", (300, 8000));
+    public static readonly Field OutletArea = Subject.Amount("outletArea", "Effective area of the way out", Dimension.Area, "mm²", (300, 8000), help: "Not read with a turbine, whose nozzle is the way out.");
     public static readonly Field Layout = Subject.Choice("layout", "How the pipes go together", ExhaustLayouts.All, "All into one when left out; the one pipe of a single has no need of it.");
     public static readonly Field Pairs = Subject.Text("pairs", "Which primaries meet first", "Cylinders of each pair with dashes between, pairs with commas: 1-4, 2-3. Those that fire half a cycle apart when left out.");
     public static readonly Field WallCoefficient = Subject.Amount("wallCoefficient", "Heat from the pipes to the air", Dimension.HeatTransferCoefficient, "W/(m²·K)", (5, 200), help: "10 standing still, 100 in the wind of the run; 40 when left out (common practice).");

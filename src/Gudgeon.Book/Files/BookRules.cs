@@ -71,7 +71,7 @@ public static class BookRules
         try
         {
             // The reference conditions do not bear on whether the lines are in order.
-            EngineAssembly.Map(table, 101325, 288.15);
+            InductionAssembly.Map(table, 101325, 288.15);
         }
         catch (EngineSpecException e)
         {

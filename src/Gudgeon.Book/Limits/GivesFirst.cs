@@ -8,7 +8,7 @@ using Gudgeon.Book.Values;
 namespace Gudgeon.Book.Limits;
 
 /// <summary>One level of the family: the engine run harder or easier by one value.</summary>
-/// <param name="Value">The value that makes the level: drive ratio, or rev limit, rad/s.</param>
+/// <param name="Value">The value that makes the level: drive ratio, opening pressure of the wastegate, Pa, or rev limit, rad/s.</param>
 /// <param name="Power">Greatest power, W.</param>
 /// <param name="Boost">Greatest boost, Pa gauge.</param>
 /// <param name="Extrapolated">Whether the compressor ran outside its map.</param>
@@ -18,12 +18,12 @@ public sealed record Level(double Value, double Power, double Boost, bool Extrap
 /// <param name="Finding">Its finding as things stand.</param>
 /// <param name="Reserves">Its reserve at each level.</param>
 /// <param name="Power">Power at which its reserve reaches 1, W; null when that lies outside the levels.</param>
-/// <param name="Value">Drive ratio or rev limit at which it does; null when outside.</param>
+/// <param name="Value">Value that makes the level at which it does; null when outside.</param>
 /// <param name="GivesBelow">Whether it is short already at the lowest level.</param>
 public sealed record Rung(Finding Finding, IReadOnlyList<double> Reserves, double? Power, double? Value, bool GivesBelow);
 
 /// <summary>What gives first: the reserves along a family of levels, ranked by the power at which each reaches 1.</summary>
-/// <param name="Varied">The field that makes the levels: the blower's drive ratio, or the rev limit of an engine without one.</param>
+/// <param name="Varied">The field that makes the levels: what the boost is set by, or the rev limit of an engine without such a thing.</param>
 /// <param name="Now">Its value as things stand, SI.</param>
 /// <param name="Levels">Levels in rising order.</param>
 /// <param name="Rungs">Parts in the order in which they give.</param>
@@ -56,6 +56,9 @@ public static class GivesFirst
     /// <summary>Levels of boost as shares of the drive ratio that is fitted.</summary>
     private static readonly double[] DriveShares = [0.55, 0.7, 0.8, 0.9, 1.0, 1.06, 1.12, 1.18];
 
+    /// <summary>The same of a wastegate's opening pressure: boost goes about with the square of a drive ratio and with an opening pressure itself.</summary>
+    private static readonly double[] OpeningShares = [0.4, 0.6, 0.8, 0.9, 1.0, 1.12, 1.25, 1.4];
+
     private const double Plenty = 1e3;
 
     private static readonly double[] SpeedShares = [0.75, 0.85, 0.92, 1.0, 1.06, 1.12, 1.18, 1.25];
@@ -65,7 +68,7 @@ public static class GivesFirst
     public static Ladder Climb(Snapshot snapshot, DutyDesk desk, IProgress<double>? progress = null)
     {
         var (varied, source, now, depth) = Varied(snapshot, desk);
-        var shares = varied == Blower.DriveRatio ? DriveShares : SpeedShares;
+        var shares = varied == Blower.DriveRatio ? DriveShares : varied == Wastegate.OpeningPressure ? OpeningShares : SpeedShares;
         var appraiser = new Appraiser(desk) { WithUncertainty = false };
         var findings = appraiser.Appraise(snapshot);
         var levels = new List<Level>();
@@ -105,11 +108,14 @@ public static class GivesFirst
     private static (Field Field, string Source, double Now, Depth Depth) Varied(Snapshot snapshot, DutyDesk desk)
     {
         var view = new View(snapshot, desk);
-        var depth = Demand.Engine(view).Depth;
-        var field = view.WordOr(Blower.Kind, "none") == "none" ? Engine.RevLimit : Blower.DriveRatio;
+        var duty = Demand.Engine(view);
+        var field = BoostSetting.Field(view) is { } setting && Works(setting, duty) ? setting : Engine.RevLimit;
         var found = snapshot.Find(new FieldAddress(field, ""))!;
-        return (field, found.Source, found.Value.Si, depth);
+        return (field, found.Source, found.Value.Si, duty.Depth);
     }
+
+    /// <summary>A wastegate that stays shut sets nothing: the turbine gives what it can, and more comes with speed alone.</summary>
+    private static bool Works(Field setting, EngineDuty duty) => setting != Wastegate.OpeningPressure || duty.Most(f => f.Blower?.Turbine?.WastegateShare ?? 0).Value > 0;
 
     private static bool Moves(List<double> reserves) =>
         reserves.Count > 1 && reserves.TrueForAll(double.IsFinite) && reserves.Max() - reserves.Min() > 1e-6 * Math.Abs(reserves[0]);

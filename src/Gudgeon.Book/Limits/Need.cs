@@ -40,20 +40,22 @@ public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
     /// <exception cref="BadInputException">The engine cannot be run yet.</exception>
     public Need ForPower(double power)
     {
-        var now = Run(null);
+        var now = Run(null, 0);
         var view = new View(snapshot, desk);
-        if (view.WordOr(Blower.Kind, "none") == "none")
+        if (view.WordOr(Blower.Kind, BlowerKinds.None) == BlowerKinds.None)
         {
             return WithIdealBlower(now, power, view);
         }
 
-        var fitted = view.Amount(Blower.DriveRatio);
-        var (ratio, duty, peaked) = Solve(power, fitted, FarthestBlower, x => Run(x));
+        if (BoostSetting.Field(view) is not { } field)
+        {
+            return WithNothingToSet(now, power, view);
+        }
+
+        var fitted = view.Amount(field);
+        var (value, duty, peaked) = Solve(power, fitted, FarthestBlower, x => Run(field, x));
         var reached = Reached(duty, power);
-        var note = reached
-            ? "found by running the engine model with other drive ratios"
-            : $"not reached: {(peaked ? "this blower gives no more than about" : "at twice the drive ratio that is fitted it gives")} {Target.Power.Print(duty.Power.Value)}, at a drive ratio of {Figures.Number(ratio, 4)}";
-        return new Need(power, Lines(view, now, duty, power, fitted, ratio), note + Beyond(view, duty), reached);
+        return new Need(power, Lines(view, now, duty, power, (field, fitted, value)), Note(field, value, duty, reached, peaked) + Beyond(view, duty), reached);
     }
 
     /// <summary>What this quarter-mile time needs; when grip, wheelie, clutch or gearing make it impossible, the best time and why.</summary>
@@ -73,22 +75,39 @@ public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
                 false);
     }
 
+    private static string Note(Field field, double value, EngineDuty duty, bool reached, bool peaked)
+    {
+        var given = Target.Power.Print(duty.Power.Value);
+        return (field == Blower.DriveRatio, reached) switch
+        {
+            (true, true) => "found by running the engine model with other drive ratios",
+            (false, true) => "found by running the engine model with other opening pressures of the wastegate",
+            (true, false) => $"not reached: {(peaked ? "this blower gives no more than about" : "at twice the drive ratio that is fitted it gives")} {given}, at a drive ratio of {Figures.Number(value, 4)}",
+            (false, false) => $"not reached: with the wastegate opening at {Figures.Print(value, field.Dimension, field.Unit, 3)} this turbocharger gives {(peaked ? "no more than about " : "")}{given}",
+        };
+    }
+
     private static bool Reached(EngineDuty duty, double power) => Math.Abs((duty.Power.Value / power) - 1) < 2 * Close;
 
     /// <summary>Says when the answer lies where the makers' data end.</summary>
     private static string Beyond(View view, EngineDuty duty)
     {
         var outside = duty.Figures.Any(p => p.Figures.Blower?.Extrapolated == true) ? "; the compressor runs outside its map there" : "";
-        var fast = view.AmountIf(Blower.MaxSpeed) is { } most && duty.Points[^1].Figures!.Blower?.Speed > most ? $"; its speed passes the {Blower.MaxSpeed.Print(most)} that the maker allows" : "";
+        var fast = view.AmountIf(Blower.MaxSpeed) is { } most && FastestBlower(duty) > most ? $"; its speed passes the {Blower.MaxSpeed.Print(most)} that the maker allows" : "";
         return outside + fast;
     }
 
-    private EngineDuty Run(double? driveRatio)
+    private static double FastestBlower(EngineDuty duty) => duty.Most(f => f.Blower?.Speed ?? double.NaN).Value;
+
+    /// <summary>The engine with another value of a field; as it stands when that is null.</summary>
+    private EngineDuty Run(Field? field, double value)
     {
-        var source = snapshot.Find(new FieldAddress(Blower.DriveRatio, ""))?.Source;
-        var nudge = driveRatio is { } x && source is not null ? new Dictionary<string, double>(StringComparer.Ordinal) { [source] = x } : null;
+        var source = field is null ? null : snapshot.Find(new FieldAddress(field, ""))?.Source;
+        var nudge = source is not null ? new Dictionary<string, double>(StringComparer.Ordinal) { [source] = value } : null;
         var view = new View(snapshot, desk, nudge);
-        return view.Duty() ?? throw new BadInputException($"the engine cannot be run; wanted: {Wanted.Words(view.Trace.Missing)}");
+        return view.Duty() ?? throw new BadInputException(field is null || view.Trace.Missing.Any()
+            ? $"the engine cannot be run; wanted: {Wanted.Words(view.Trace.Missing)}"
+            : $"the engine run does not settle with {field.Path} at {Figures.Print(value, field.Dimension, field.Unit, 3)}, on the way to this power");
     }
 
     /// <summary>
@@ -161,6 +180,11 @@ public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
             false);
     }
 
+    /// <summary>A turbocharger without a wastegate gives what it gives.</summary>
+    private static Need WithNothingToSet(EngineDuty now, double power, View view) => power <= now.Power.Value
+        ? new Need(power, LinesWithout(view, now, now, power), "the engine gives this as it stands", true)
+        : new Need(power, LinesWithout(view, now, now, power), $"not reached: this turbocharger has no wastegate to set its boost by, and gives {Target.Power.Print(now.Power.Value)}", false);
+
     private static EngineSpec WithIdeal(EngineSpec spec, double ratio)
     {
         var swept = spec.Cylinders.Sum(c => Math.PI / 4 * c.Bore * c.Bore * c.Stroke);
@@ -174,19 +198,24 @@ public sealed class NeedSolver(Snapshot snapshot, DutyDesk desk)
         };
     }
 
-    private static IReadOnlyList<NeedLine> Lines(View view, EngineDuty now, EngineDuty need, double power, double fitted, double ratio)
+    private static IReadOnlyList<NeedLine> Lines(View view, EngineDuty now, EngineDuty need, double power, (Field Field, double Fitted, double Wanted) set)
     {
         var at = At(need);
         var before = At(now);
         var ruleBoost = RuleOfThumb(view, need, power).ManifoldPressure - need.Ambient.Pressure;
-        var ruleRatio = fitted * Math.Sqrt(Math.Max(ruleBoost, 0) / Math.Max(before.Boost, 1));
+        var ruleRatio = set.Fitted * Math.Sqrt(Math.Max(ruleBoost, 0) / Math.Max(before.Boost, 1));
+        var turbo = set.Field == Wastegate.OpeningPressure;
         return
         [
             .. Common(view, now, need, power),
-            new("drive ratio", fitted, ratio, ruleRatio, Dimension.Number, ""),
-            new("supercharger speed at the rev limit", now.Points[^1].Figures!.Blower?.Speed ?? double.NaN, need.Points[^1].Figures!.Blower?.Speed ?? double.NaN, double.NaN, Dimension.RotationalSpeed, "rpm"),
+            turbo
+                ? new(set.Field.Label.ToLowerInvariant(), set.Fitted, set.Wanted, double.NaN, set.Field.Dimension, set.Field.Unit)
+                : new("drive ratio", set.Fitted, set.Wanted, ruleRatio, Dimension.Number, ""),
+            new(turbo ? "greatest speed of the turbocharger" : "supercharger speed at the rev limit", FastestBlower(now), FastestBlower(need), double.NaN, Dimension.RotationalSpeed, "rpm"),
             new("pressure ratio", before.Blower?.PressureRatio ?? double.NaN, at.Blower?.PressureRatio ?? double.NaN, double.NaN, Dimension.Number, ""),
-            new("drive power", before.Blower?.DrivePower ?? double.NaN, at.Blower?.DrivePower ?? double.NaN, double.NaN, Dimension.Power, "kW"),
+            turbo
+                ? new("exhaust back-pressure before the turbine", before.ExhaustBackPressure, at.ExhaustBackPressure, double.NaN, Dimension.Pressure, "bar")
+                : new("drive power", before.Blower?.DrivePower ?? double.NaN, at.Blower?.DrivePower ?? double.NaN, double.NaN, Dimension.Power, "kW"),
         ];
     }
 

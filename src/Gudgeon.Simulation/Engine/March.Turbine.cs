@@ -11,7 +11,12 @@ internal sealed partial class March
     // Compressor work goes about with the cube of the speed; the turbine gives more as the engine breathes more.
     private const double ShaftStep = 0.25, LargestShaftStep = 0.15, FirstShaftShare = 0.6;
 
+    // A wastegate with a narrow band answers so strongly that the full step swings to and fro about the balance.
+    private const double Swing = 0.01;
+
     private TurbineSpec? _turbine;
+    private double _shaftStep = ShaftStep;
+    private double _imbalance;
 
     /// <summary>Relative change that the shaft's speed wants after the last cycle; 0 for a crank-driven blower.</summary>
     public double ShaftChange { get; private set; }
@@ -73,8 +78,10 @@ internal sealed partial class March
         }
 
         var (given, taken) = (State[_at.TurbineWork] * _spec.Intake.Induction!.MechanicalEfficiency, State[_at.BlowerWork]);
-        var wanted = ShaftStep * (given - taken) / Math.Max(given, taken);
-        ShaftChange = Math.Abs(wanted);
-        SetShaft(BlowerSpeed * (1 + Math.Clamp(wanted, -LargestShaftStep, LargestShaftStep)));
+        var imbalance = (given - taken) / Math.Max(given, taken);
+        _shaftStep *= imbalance * _imbalance < -Swing ? 0.5 : 1;
+        _imbalance = imbalance;
+        ShaftChange = ShaftStep * Math.Abs(imbalance);
+        SetShaft(BlowerSpeed * (1 + Math.Clamp(_shaftStep * imbalance, -LargestShaftStep, LargestShaftStep)));
     }
 }

@@ -4,5 +4,5 @@ namespace Gudgeon.Simulation.Engine;
 public static class ModelVersion
 {
     /// <summary>Version of the engine model; raised whenever the same engine gives other figures than before, so that kept ones are made again.</summary>
-    public const string Engine = "1";
+    public const string Engine = "2";
 }

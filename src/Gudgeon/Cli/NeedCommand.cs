@@ -53,7 +53,7 @@ internal sealed class NeedCommand : Command<NeedCommand.Settings>
             Out.Line($"  {line.Name,-44} {Shown(line.Now),16} {Shown(line.Needed),16} {Shown(line.Rule),16}");
         }
 
-        Out.LineIf(need.Lines.Any(l => !double.IsNaN(l.Rule)), "  * 300 g/kWh of petrol or its heat in another fuel, full cylinders at the charge temperature, boost with the square of the drive ratio: common practice, no source");
+        Out.LineIf(need.Lines.Any(l => !double.IsNaN(l.Rule)), $"  * 300 g/kWh of petrol or its heat in another fuel, full cylinders at the charge temperature{(need.Lines.Any(l => l.Name == "drive ratio") ? ", boost with the square of the drive ratio" : "")}: common practice, no source");
     }
 
     private static double Wanted(Settings settings, Book.Build.Snapshot snapshot)

@@ -71,7 +71,7 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
         var book = settings.Open().Book;
         var view = new View(book.Supposing(settings.Given).Now());
         var depth = Depths.Of(view);
-        var points = Run(view, depth, settings, cancellationToken);
+        var (spec, points) = Run(view, depth, settings, cancellationToken);
         if (settings.Svg is not null)
         {
             Pictures.Run(points, depth, settings.Svg, settings.Imperial);
@@ -87,7 +87,7 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
         }
         else
         {
-            Table(points, depth, settings.Imperial);
+            Table(spec, points, depth, settings.Imperial);
         }
 
         if (!points.All(p => p.Converged))
@@ -104,7 +104,7 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
         return 0;
     }
 
-    private static IReadOnlyList<OperatingPoint> Run(View view, Depth depth, Settings settings, CancellationToken stop)
+    private static (EngineSpec Spec, IReadOnlyList<OperatingPoint> Points) Run(View view, Depth depth, Settings settings, CancellationToken stop)
     {
         EngineSpec? spec;
         try
@@ -119,7 +119,7 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
         var speeds = Speeds(view, settings);
         return spec is null || speeds.Count == 0
             ? throw Book.Checks.Wanted.Refusal("the engine cannot be run", view.Trace)
-            : EngineRun.Run(spec, speeds, null, Progress.OnTerminal("engine run"), stop);
+            : (spec, EngineRun.Run(spec, speeds, null, Progress.OnTerminal("engine run"), stop));
     }
 
     private static List<double> Speeds(View view, Settings settings) => Speeds(view, settings.From, settings.To, settings.Step);
@@ -151,14 +151,14 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
     /// <summary>A speed as it was asked for, rad/s.</summary>
     internal static double? Asked(string? text, string option) => text is null ? null : Amount.Parse(option, text, Dimension.RotationalSpeed, "rpm").Si;
 
-    internal static void Table(IReadOnlyList<OperatingPoint> points, Depth depth, bool imperial)
+    internal static void Table(EngineSpec spec, IReadOnlyList<OperatingPoint> points, Depth depth, bool imperial)
     {
-        var heads = RunSheet.Heads(imperial);
+        var heads = RunSheet.Heads(spec, imperial);
         Out.Line(string.Join(' ', heads.Select(h => h.PadLeft(Width(h)))));
         foreach (var p in points)
         {
             Out.Line(p.Figures is { } f
-                ? string.Join(' ', RunSheet.Cells(p, f, imperial).Select((c, i) => c.PadLeft(Width(heads[i]))))
+                ? string.Join(' ', RunSheet.Cells(spec, p, f, imperial).Select((c, i) => c.PadLeft(Width(heads[i]))))
                 : RunSheet.Unsettled(p));
         }
 

@@ -9,11 +9,11 @@ namespace Gudgeon.Cli;
 internal static class RunSheet
 {
     /// <summary>Headings with their units.</summary>
-    public static string[] Heads(bool imperial) => ["rpm", .. EngineFigures.All.Select(f => f.Head(imperial)), "cycles"];
+    public static string[] Heads(EngineSpec spec, bool imperial) => ["rpm", .. EngineFigures.For(spec).Select(f => f.Head(imperial)), "cycles"];
 
     /// <summary>A point that settled.</summary>
-    public static string[] Cells(OperatingPoint p, PointFigures f, bool imperial) =>
-        [Rpm(p), .. EngineFigures.All.Select(e => e.Cell(e.Of(f), imperial)), p.CyclesUsed.ToString(CultureInfo.InvariantCulture)];
+    public static string[] Cells(EngineSpec spec, OperatingPoint p, PointFigures f, bool imperial) =>
+        [Rpm(p), .. EngineFigures.For(spec).Select(e => e.Cell(e.Of(f), imperial)), p.CyclesUsed.ToString(CultureInfo.InvariantCulture)];
 
     /// <summary>A point that did not settle: no figures, only that.</summary>
     public static string Unsettled(OperatingPoint p) =>

@@ -10,7 +10,7 @@ public class CheckCatalogueTests
     [
         "bearing-clearance", "blower-speed", "bolt-preload", "clutch", "coil-bind", "compression-ratio", "compression-spread", "head-separation", "injector-duty", "knock", "open-load",
         "peak-pressure", "piston-acceleration", "piston-clearance", "piston-speed", "ring-gap-second", "ring-gap-top", "seat-load", "spring-fatigue", "spring-stress", "squish",
-        "squish-running", "surge-margin", "target-power", "target-quarter", "valve-float", "valve-pressure",
+        "squish-running", "surge-margin", "target-power", "target-quarter", "turbo-speed", "valve-float", "valve-pressure",
     ];
 
     public static TheoryData<string> Ids => [.. CheckCatalogue.All.Select(c => c.Id)];

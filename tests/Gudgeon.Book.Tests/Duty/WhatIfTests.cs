@@ -46,6 +46,42 @@ public class WhatIfTests
     }
 
     [Fact]
+    public void A_turbocharger_has_no_drive_and_its_boost_is_wished_at_the_wastegate()
+    {
+        var turbo = new WhatIf(Engines.Turbo, Engines.TurboDuty);
+        Assert.Null(turbo.DriveRatio);
+        Assert.Equal(0.3e5, turbo.WastegateOpening!.Value, 6);
+        var wished = Engines.TurboDuty.Most(f => f.Boost).Value * 1.15;
+        var answer = Whole(turbo, new Wishes { Boost = wished });
+        Assert.Equal(["turbine.wastegate.openingPressure"], answer.Values.Keys);
+        Assert.Equal(1, answer.Duty.Most(f => f.Boost).Value / wished, 6e-3);
+        Assert.True(BoostSetting.Of(answer.Duty.Spec) > 0.3e5);
+        Same(Run(Engines.Turbo.Set([.. answer.Values.Select(v => (v.Key, v.Value))])), answer.Duty, 1e-4);
+        var later = turbo.Look(new Wishes { WastegateOpening = 0.35e5 });
+        Assert.Equal("0.35 bar", later.Values["turbine.wastegate.openingPressure"]);
+        Assert.True(later.Duty.Most(f => f.Boost).Value > Engines.TurboDuty.Most(f => f.Boost).Value * 1.05);
+    }
+
+    [Fact]
+    public void A_boost_that_the_turbine_cannot_give_is_refused_in_its_own_words()
+    {
+        var turbo = new WhatIf(Engines.Turbo, Engines.TurboDuty);
+        Assert.Matches("^a boost of 4 bar is not reached: at a wastegate that opens at [0-9.]+ bar the blower gives [0-9.]+ bar$", Assert.Throws<BadInputException>(() => turbo.Look(new Wishes { Boost = 4e5 })).Message);
+        var bare = Engines.Turbo.Without("turbine.wastegate.area");
+        var free = new WhatIf(bare, Run(bare));
+        Assert.Null(free.Setting);
+        Assert.Equal("this turbocharger has no wastegate to set its boost by", Assert.Throws<BadInputException>(() => free.Look(new Wishes { Boost = 0.5e5 })).Message);
+    }
+
+    [Fact]
+    public void A_burn_that_is_placed_by_itself_is_not_offered()
+    {
+        Assert.Equal(8 * Math.PI / 180, Bare.Burned50!.Value, 9);
+        var now = Engines.BareDuty;
+        Assert.Null(new WhatIf(Engines.Bare, now with { Spec = now.Spec with { Combustion = now.Spec.Combustion! with { Search = new() } } }).Burned50);
+    }
+
+    [Fact]
     public void Every_wish_written_into_the_book_gives_what_was_shown()
     {
         var wishes = new Wishes { DriveRatio = 1.07, Burned50 = 11 * Math.PI / 180, CompressionRatio = 8.4, Fuel = "methanol", Lambda = 0.8 };

@@ -12,10 +12,13 @@ public abstract class BlowerCheck : Check
 {
     public override string Family => "boost";
 
-    public override IEnumerable<string> Instances(View view) => view.WordOr(Blower.Kind, "none") == "none" ? [] : [""];
+    public override IEnumerable<string> Instances(View view) => Kinds.Contains(view.WordOr(Blower.Kind, BlowerKinds.None)) ? [""] : [];
+
+    /// <summary>Kinds of supercharger that it looks at.</summary>
+    protected abstract IReadOnlyList<string> Kinds { get; }
 }
 
-/// <summary>Rotor speed at the rev limit against what the maker allows.</summary>
+/// <summary>Rotor speed of a crank-driven blower at the rev limit against what the maker allows.</summary>
 public sealed class BlowerSpeedCheck : BlowerCheck
 {
     public override string Id => "blower-speed";
@@ -26,6 +29,8 @@ public sealed class BlowerSpeedCheck : BlowerCheck
 
     public override string Caution => "An impeller that bursts leaves its housing: stay under the maker's speed, guard belt and rotor, and stand out of their plane.";
 
+    protected override IReadOnlyList<string> Kinds => [BlowerKinds.Centrifugal, BlowerKinds.Displacement];
+
     public override Judgement Examine(View view, string index) => Judgement.AtMost(
         "rotor speed",
         view.Work(RotorSpeed.FromRatio, view.Amount(Engine.RevLimit), view.Amount(Blower.DriveRatio), view.AmountOr(Blower.StepUp, 1), view.AmountOr(Blower.BeltSlip, 0)),
@@ -33,6 +38,28 @@ public sealed class BlowerSpeedCheck : BlowerCheck
         Dimension.RotationalSpeed,
         "rpm",
         "blower.maxSpeed");
+}
+
+/// <summary>Greatest speed of a turbocharger over the run against what its maker allows, or has measured.</summary>
+public sealed class TurboSpeedCheck : BlowerCheck
+{
+    public override string Id => "turbo-speed";
+
+    public override string Title => "Greatest speed of the turbocharger";
+
+    public override string Source => "engine run, turbine and compressor doing the same work; limit by the maker, else the quickest line of the compressor's map: nobody has run it quicker and said so";
+
+    public override string Caution => "A rotor that bursts leaves its housing, and a wastegate that sticks shut lets it: prove the wastegate before full load, and stand out of the plane of the rotor.";
+
+    protected override IReadOnlyList<string> Kinds => [BlowerKinds.ExhaustDriven];
+
+    public override Judgement Examine(View view, string index)
+    {
+        var (most, speed) = view.Duty()?.Most(f => f.Blower?.Speed ?? double.NaN) ?? (double.NaN, double.NaN);
+        var given = view.AmountIf(Blower.MaxSpeed);
+        var limit = given ?? view.Table(Blower.Map)?["speed"].Max() ?? double.NaN;
+        return Judgement.AtMost("rotor speed", most, limit, Dimension.RotationalSpeed, "rpm", given is null ? "quickest line of blower.map" : "blower.maxSpeed") with { Remark = Motion.PeakPressureCheck.At(speed) };
+    }
 }
 
 /// <summary>Least surge margin of the compressor over the run.</summary>
@@ -44,7 +71,7 @@ public sealed class SurgeMarginCheck : BlowerCheck
 
     public override string Source => "engine run on the compressor map; 10 % left at every speed: common practice, no source";
 
-    public override IEnumerable<string> Instances(View view) => view.WordOr(Blower.Kind, "none") == "centrifugal" ? [""] : [];
+    protected override IReadOnlyList<string> Kinds => [BlowerKinds.Centrifugal, BlowerKinds.ExhaustDriven];
 
     public override Judgement Examine(View view, string index)
     {

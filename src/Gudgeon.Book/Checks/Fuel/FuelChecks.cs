@@ -47,6 +47,6 @@ public sealed class KnockCheck : Check
             view.Unknown("a knock limit for end gas above 1050 K, where the correlation does not hold");
         }
 
-        return Judgement.AtMost("knock integral", worst, view.AmountOr(Combustion.KnockLimit, 0.9), Dimension.Number, "", "combustion.knockLimit, else common practice") with { Remark = Motion.PeakPressureCheck.At(speed) };
+        return Judgement.AtMost("knock integral", worst, view.AmountOr(Combustion.KnockLimit, Combustion.UsualKnockLimit), Dimension.Number, "", "combustion.knockLimit, else common practice") with { Remark = Motion.PeakPressureCheck.At(speed) };
     }
 }

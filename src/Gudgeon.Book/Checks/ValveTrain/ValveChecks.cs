@@ -36,7 +36,7 @@ public sealed class ValveGasForceCheck : SpringCheck
 
     public override string Title => "Boost or back-pressure against the seat load";
 
-    public override string Source => "pressure difference on the head against the seat load; the inlet sees the boost with the cylinder at ambient, the exhaust the back-pressure with the cylinder at the plenum's pressure";
+    public override string Source => "pressure difference on the head against the seat load; the inlet sees the boost with the cylinder at ambient, the exhaust the back-pressure, before the turbine where there is one, with the cylinder at the plenum's pressure";
 
     public override Judgement Examine(View view, string index)
     {
