@@ -68,7 +68,7 @@ internal sealed class PipeNetwork
 
         foreach (var tree in _pipework.Exhausts)
         {
-            AddExhaust(tree, new(outside == Network.Tailpipe ? EndKind.OpenAir : EndKind.Volume, outside), depth: 0);
+            AddExhaust(tree, new(outside == Network.Tailpipe ? EndKind.OpenAir : EndKind.Volume, outside, _pipework.OutletLoss), depth: 0);
         }
 
         Lines = [.. _lines];

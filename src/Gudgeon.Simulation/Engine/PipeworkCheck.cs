@@ -18,6 +18,7 @@ internal static class PipeworkCheck
             SpecCheck.Within(outlet, 1e-5, 0.1, "pipework: outlet area", "m²");
         }
 
+        SpecCheck.Within(pipework.OutletLoss, 0, 5, "pipework: outlet loss", "");
         CheckSide(pipework.Inlets, "inlet", spec.Cylinders.Count);
         CheckSide(pipework.Exhausts, "exhaust", spec.Cylinders.Count);
     }

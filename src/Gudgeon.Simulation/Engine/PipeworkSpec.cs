@@ -17,6 +17,9 @@ public sealed record PipeworkSpec
     /// <summary>Effective area of all open ends of the exhaust together, m², where something stands in them; null when nothing does.</summary>
     public double? OutletArea { get; init; }
 
+    /// <summary>Loss coefficient where gas comes back in through an open end of the exhaust, in dynamic heads: 0.5 cut off square.</summary>
+    public double OutletLoss { get; init; } = 0.5;
+
     /// <summary>Wished length of a cell, m; 5 to 60 mm.</summary>
     public double CellLength { get; init; } = 15e-3;
 

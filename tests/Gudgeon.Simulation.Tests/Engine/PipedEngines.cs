@@ -69,6 +69,7 @@ internal static class PipedEngines
             HeatScale = 0,
             CellLength = 8e-3,
             OutletArea = engine.Exhaust.OutletArea,
+            OutletLoss = 0,
             Inlets = [.. Enumerable.Range(0, count).Select(c => Stub(Inlet, c))],
             Exhausts =
             [
