@@ -67,6 +67,9 @@ public static class EngineFigures
         new("peak angle", "at", Dimension.Angle, "°", (1, 1), f => f.Cylinders.MaxBy(c => c.PeakPressure)!.PeakPressureAngle * Math.PI / 180),
         new("charge temperature", "charge", Dimension.Temperature, "°C", (0, 0), f => f.ChargeTemperature) { LessIsBetter = true },
         new("exhaust temperature", "exhaust", Dimension.Temperature, "°C", (0, 0), f => f.ExhaustTemperature) { LessIsBetter = true },
+        new("residual gas", "residual", Dimension.Number, "%", (1, 1), f => f.Cylinders.Max(c => c.ResidualFraction)) { LessIsBetter = true },
+        new("reverse flow at the inlet", "in back", Dimension.Number, "%", (1, 1), f => f.Cylinders.Max(c => c.InletReversal)) { LessIsBetter = true },
+        new("reverse flow at the exhaust", "ex back", Dimension.Number, "%", (1, 1), f => f.Cylinders.Max(c => c.ExhaustReversal)) { LessIsBetter = true },
         new("knock", "knock", Dimension.Number, "", (2, 2), f => f.KnockIntegral) { LessIsBetter = true },
     ];
 
