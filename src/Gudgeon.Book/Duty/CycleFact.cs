@@ -44,7 +44,7 @@ public static class CycleFacts
         new("least pressure", Dimension.Pressure, "bar", p => p.Pressure.Min(row => row.Min())),
         new("greatest speed of the gas", Dimension.Speed, "m/s", p => p.Velocity.Max(row => row.Max())),
         new("greatest speed backwards", Dimension.Speed, "m/s", p => Math.Max(0, -p.Velocity.Min(row => row.Min()))),
-        new("share of the cycle with gas running back in it", Dimension.Number, "%", p => p.Velocity.Count(row => row.Any(v => v < -Backwards)) / (double)p.Velocity.Length),
+        new("part of the cycle with reverse flow", Dimension.Number, "%", p => p.Velocity.Count(row => row.Any(v => v < -Backwards)) / (double)p.Velocity.Length),
     ];
 
     /// <summary>Slower than this, m/s, gas that goes back is called still.</summary>

@@ -39,11 +39,20 @@ public static class Pipes
 
     /// <summary>The pipe of this name.</summary>
     /// <exception cref="BadInputException">There is none; the sentence names those that there are.</exception>
-    public static PipeTrace Find(CycleTrace trace, string name) => Named(trace, name) ?? throw None(trace, name, trace.Pipes.Select(p => p.Name));
+    public static PipeTrace Find(CycleTrace trace, string name) => Named(trace, name) ?? throw None(trace, name, InOrder(trace).Select(p => p.Name));
+
+    /// <summary>The pipes as the gas meets them: inlet, then exhaust.</summary>
+    public static IEnumerable<PipeTrace> InOrder(CycleTrace trace) => trace.Pipes.OrderBy(p => (p.Intake, p.Cylinder >= 0) switch
+    {
+        (true, false) => 0,
+        (true, true) => 1,
+        (false, true) => 2,
+        (false, false) => p.Trunk.Length > 0 ? 3 : 4,
+    });
 
     /// <summary>What a wave picture can show: each pipe, and the way through each cylinder.</summary>
     public static IReadOnlyList<string> Ways(CycleTrace trace) =>
-        trace.Pipes.Count == 0 ? [] : [.. trace.Pipes.Select(p => p.Name), .. Enumerable.Range(1, trace.Cylinders.Count).Select(c => FormattableString.Invariant($"{Cylinder}{c}"))];
+        trace.Pipes.Count == 0 ? [] : [.. InOrder(trace).Select(p => p.Name), .. Enumerable.Range(1, trace.Cylinders.Count).Select(c => FormattableString.Invariant($"{Cylinder}{c}"))];
 
     /// <summary>The pipe of this name alone, or all the pipes that the gas of a cylinder goes through, in its direction.</summary>
     /// <exception cref="BadInputException">There is none; the sentence names those that there are.</exception>

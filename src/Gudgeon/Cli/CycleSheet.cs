@@ -1,6 +1,7 @@
 using System.Globalization;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
+using Gudgeon.Simulation.Engine;
 
 namespace Gudgeon.Cli;
 
@@ -14,6 +15,10 @@ internal static class CycleSheet
     public static IEnumerable<(string Name, string[] Cells)> CylinderRows(TracedCycle cycle, bool imperial) =>
         CycleFacts.OfCylinder.Select(f => (f.Name, CycleFacts.Cylinders(cycle).Select(c => f.Print(c, imperial)).ToArray()));
 
+    /// <summary>Rows of a table of pipes: what it is, and of each.</summary>
+    public static IEnumerable<(string Name, string[] Cells)> PipeRows(IReadOnlyList<PipeTrace> pipes, bool imperial) =>
+        CycleFacts.OfPipe.Select(f => (f.Name, pipes.Select(p => f.Print(p, imperial)).ToArray()));
+
     /// <summary>Prints them.</summary>
     public static void Print(TracedCycle cycle, bool imperial)
     {
@@ -23,7 +28,8 @@ internal static class CycleSheet
         if (cycle.Trace.Pipes.Count > 0)
         {
             Out.Line();
-            Table([.. CycleFacts.OfPipe.Select(f => f.Name).Prepend("pipe")], [.. cycle.Trace.Pipes.Select(p => (string[])[p.Name, .. CycleFacts.OfPipe.Select(f => f.Print(p, imperial))])]);
+            var pipes = Pipes.InOrder(cycle.Trace).ToList();
+            Table([.. pipes.Select(p => p.Name).Prepend("")], [.. PipeRows(pipes, imperial).Select(r => (string[])[r.Name, .. r.Cells])]);
         }
     }
 

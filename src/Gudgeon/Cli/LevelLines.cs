@@ -9,15 +9,18 @@ internal static class LevelLines
 
     private static readonly double[] Round = [1, 2, 5, 10];
 
-    /// <summary>Round figures, some <see cref="Lines"/> of them, inside a range.</summary>
-    public static double[] Levels(double low, double high)
+    /// <summary>Round figures inside a range.</summary>
+    /// <param name="low">Its lower end.</param>
+    /// <param name="high">Its upper end.</param>
+    /// <param name="lines">So many at most.</param>
+    public static double[] Levels(double low, double high, int lines = Lines)
     {
         if (high - low <= 1e-9 * Math.Abs(high))
         {
             return [];
         }
 
-        var rough = (high - low) / Lines;
+        var rough = (high - low) / lines;
         var decade = Math.Pow(10, Math.Floor(Math.Log10(rough)));
         var step = Round.First(s => s * decade >= rough * 0.999) * decade;
         var from = (int)Math.Ceiling((low + (1e-6 * step)) / step);

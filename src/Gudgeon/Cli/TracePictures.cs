@@ -51,6 +51,7 @@ internal static class TracePictures
             mark.LabelOppositeAxis = true;
             mark.LabelRotation = -20;
             mark.LabelFontSize = 12;
+            mark.LabelBold = false;
             mark.LabelFontColor = Colors.Black;
             mark.LabelBackgroundColor = Colors.Transparent;
             mark.LabelAlignment = Alignment.LowerLeft;
@@ -60,7 +61,7 @@ internal static class TracePictures
         plot.Axes.Bottom.TickGenerator = new ScottPlot.TickGenerators.NumericFixedInterval(90);
         plot.Axes.SetLimitsX(0, 720);
         plot.ShowLegend(Edge.Right);
-        plot.Axes.Top.MinimumSize = 46;
+        plot.Layout.Fixed(new PixelPadding(76, 310, 56, 62));
         return plot;
     }
 }

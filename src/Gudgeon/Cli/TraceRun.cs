@@ -101,7 +101,7 @@ internal static class TraceRun
         rpm = cycle.Speed * 30 / Math.PI,
         depth = cycle.Depth,
         cylinders = CycleFacts.Cylinders(cycle).Select(c => Facts(CycleFacts.OfCylinder, c)),
-        pipes = cycle.Trace.Pipes.Select(p => new { name = p.Name, facts = Facts(CycleFacts.OfPipe, p) }),
+        pipes = Pipes.InOrder(cycle.Trace).Select(p => new { name = p.Name, facts = Facts(CycleFacts.OfPipe, p) }),
     };
 
     private static IEnumerable<object> Facts<T>(IEnumerable<CycleFact<T>> facts, T of) => facts.Select(f => new { name = f.Name, unit = f.Dimension.SiUnit(), value = f.Of(of) });

@@ -18,7 +18,7 @@ internal sealed class WavePicture
 
     private const double Left = 74, Top = 64, Right = 640, Bottom = 540;
     private const double Narrowest = 84, Joint = 6, CylinderGap = 34, Bar = 10;
-    private const int Rows = 180;
+    private const int Rows = 180, MostLevels = 14;
 
     private static readonly (int R, int G, int B) Dark = (0x46, 0x82, 0xaa);
 
@@ -39,7 +39,7 @@ internal sealed class WavePicture
         _columns = Columns(Picked());
         var all = _columns.SelectMany(c => c.Pressure.SelectMany(row => row)).ToList();
         (Least, Greatest) = (all.Min(), all.Max());
-        _levels = LevelLines.Levels(Least, Greatest);
+        _levels = LevelLines.Levels(Least, Greatest, MostLevels);
     }
 
     /// <summary>What is drawn, the way the gas goes.</summary>
@@ -69,8 +69,8 @@ internal sealed class WavePicture
     public string Svg(string id = "wave")
     {
         var svg = new StringBuilder();
-        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {Width} {Height}\" role=\"img\" font-family=\"system-ui, DejaVu Sans, sans-serif\" font-size=\"14\">");
-        svg.Append(CultureInfo.InvariantCulture, $"<title>{Words}</title><rect class=\"wave-sheet\" width=\"{Width}\" height=\"{Height}\" fill=\"#fff\"/>");
+        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {Width} {Height}\" role=\"img\" aria-label=\"{Words}\" font-family=\"system-ui, DejaVu Sans, sans-serif\" font-size=\"14\">");
+        svg.Append(CultureInfo.InvariantCulture, $"<rect class=\"wave-sheet\" width=\"{Width}\" height=\"{Height}\" fill=\"#fff\"/>");
         svg.Append(CultureInfo.InvariantCulture, $"<pattern id=\"{id}-back\" width=\"9\" height=\"9\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><rect width=\"1.6\" height=\"9\" fill=\"#7a1f0c\"/></pattern>");
         Text(svg, Width / 2, 24, Title, "middle", "bold");
         foreach (var column in _columns)
@@ -129,7 +129,7 @@ internal sealed class WavePicture
         svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{F(column.X)}\" y=\"{Top}\" width=\"{F(column.Width)}\" height=\"{Bottom - Top}\" fill=\"{Shade(0)}\"/>");
         for (var i = 0; i < _levels.Length; i++)
         {
-            svg.Append(CultureInfo.InvariantCulture, $"<path fill=\"{Shade(i + 1)}\" d=\"{column.Above(column.Pressure, _levels[i], Y, AsRow)}\"/>");
+            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"wave-shade\" shape-rendering=\"crispEdges\" fill=\"{Shade(i + 1)}\" d=\"{column.Above(column.Pressure, _levels[i], Y, AsRow)}\"/>");
         }
     }
 
@@ -148,7 +148,7 @@ internal sealed class WavePicture
             svg.Append("<path class=\"wave-line\" fill=\"none\" stroke=\"#1d2125\" stroke-width=\"1.1\" d=\"");
             foreach (var (from, to) in stretches)
             {
-                svg.Append('M').Append(F(from.X)).Append(' ').Append(F(from.Y)).Append('L').Append(F(to.X)).Append(' ').Append(F(to.Y));
+                svg.Append('M').Append(F(from.X)).Append(' ').Append(F(from.Y)).Append('l').Append(F(to.X - from.X)).Append(' ').Append(F(to.Y - from.Y));
             }
 
             svg.Append("\"/>");
