@@ -27,7 +27,7 @@ public sealed record PipePlace(string Pipe, double Distance)
     {
         var pipe = Pipes.Find(cycle.Trace, Pipe);
         return Distance >= 0 && Distance <= pipe.Length
-            ? new($"pressure in {pipe.Name} at {Figures.Number(Distance)} m", TraceQuantity.Port, Math.Max(0, pipe.Cylinder), pipe.At(Distance))
+            ? new($"pressure in {pipe.Name} at {Figures.Number(Distance)} m", $"{pipe.Name} at {Figures.Number(Distance)} m", TraceQuantity.Port, Math.Max(0, pipe.Cylinder), pipe.At(Distance))
             : throw new BadInputException($"{pipe.Name}: given a place at {Figures.Number(Distance)} m, wanted 0 to {Figures.Number(pipe.Length)} m, which is its length");
     }
 }

@@ -8,6 +8,8 @@ namespace Gudgeon.Cli;
 /// <summary>One pipe of a wave picture: its numbers at the rows and columns that are drawn.</summary>
 internal sealed class WaveColumn
 {
+    private const double Overlap = 0.25;
+
     private readonly double[] _xs;
 
     /// <param name="pipe">The pipe.</param>
@@ -56,11 +58,11 @@ internal sealed class WaveColumn
         var path = new StringBuilder();
         for (var row = 0; row < values.Length; row++)
         {
-            // The first and the last row are the same angle, half of it at each end.
-            var (top, tall) = (y(row) - (row == values.Length - 1 ? 0 : high / 2), row == 0 || row == values.Length - 1 ? high / 2 : high);
+            // The first and the last row are the same angle, half of it at each end. Strips overlap a little, so that no light shows between.
+            var (top, tall) = (y(row) - (row == values.Length - 1 ? 0 : (high / 2) + Overlap), row == 0 || row == values.Length - 1 ? (high / 2) + Overlap : high + (2 * Overlap));
             foreach (var (from, to) in Stretches(values[row], level))
             {
-                path.Append(CultureInfo.InvariantCulture, $"M{from:0.#} {top:0.##}h{to - from:0.#}v{tall:0.##}h{from - to:0.#}z");
+                path.Append(CultureInfo.InvariantCulture, $"M{from:0.#} {top:0.#}h{to - from:0.#}v{tall:0.#}h{from - to:0.#}z");
             }
         }
 
