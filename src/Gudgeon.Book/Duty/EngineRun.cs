@@ -47,10 +47,18 @@ public static class EngineRun
     /// <param name="duty">The run.</param>
     /// <param name="speed">Crank speed, rad/s.</param>
     /// <param name="cancellation">Stops it between cycles.</param>
-    /// <returns>The traces; null when the point did not settle.</returns>
-    public static CycleTrace? Traced(EngineDuty duty, double speed, CancellationToken cancellation = default)
+    /// <returns>The cycle; null when the point did not settle.</returns>
+    public static TracedCycle? Traced(EngineDuty duty, double speed, CancellationToken cancellation = default)
     {
         var near = duty.Points.MinBy(p => Math.Abs(p.Speed - speed))?.State;
-        return new EngineModel(duty.Spec).RunPoint(speed, new RunOptions { Speeds = [speed], WithTraces = true, Cancellation = cancellation }, near).Trace;
+        return TracedCycle.Of(duty.Spec, Traced(duty.Spec, speed, near, cancellation));
     }
+
+    /// <summary>One speed of an engine with its traces over the crank angle.</summary>
+    /// <param name="spec">The engine.</param>
+    /// <param name="speed">Crank speed, rad/s.</param>
+    /// <param name="near">A state to start from; null to start cold.</param>
+    /// <param name="cancellation">Stops it between cycles.</param>
+    public static OperatingPoint Traced(EngineSpec spec, double speed, EngineState? near = null, CancellationToken cancellation = default) =>
+        new EngineModel(spec).RunPoint(speed, new RunOptions { Speeds = [speed], WithTraces = true, Cancellation = cancellation }, near);
 }

@@ -1,3 +1,5 @@
+using Gudgeon.Simulation.Pipes;
+
 namespace Gudgeon.Simulation.Engine;
 
 /// <summary>What is noted of each cylinder over a cycle.</summary>
@@ -61,14 +63,34 @@ internal readonly record struct Passed(double On, double Back)
 internal sealed class CycleDetail(IReadOnlyList<double> firingAngles, PipeLine[] pipes, int steps)
 {
     public CylinderTrace[] Cylinders { get; } = [.. firingAngles.Select(a => new CylinderTrace(
-        a, new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps]))];
+        a, new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps]))];
 
-    public PipeTrace[] Pipes { get; } = [.. pipes.Select(l => new PipeTrace(
-        l.Name, l.Intake, [.. Enumerable.Range(0, l.Duct.Cells).Select(i => (i + 0.5) * l.Duct.CellLength)], new double[steps][], new double[steps][]))];
+    /// <summary>One for each pipe, all its stretches in a row.</summary>
+    public PipeTrace[] Pipes { get; } = [.. Whole(pipes).Select(s => new PipeTrace(
+        s[0].Name, s[0].Intake, Math.Max(s[0].Cylinder, s[^1].Cylinder), s[0].Trunk, Places(s), s.Sum(l => l.Duct.Length), new double[steps][], new double[steps][]))];
 
     public double[] PlenumPressure { get; } = new double[steps];
 
     public double[] ExhaustPressure { get; } = new double[steps];
+
+    /// <summary>Notes the gas in every pipe.</summary>
+    public void Observe(Pipe[] stretches, int i)
+    {
+        for (var (p, next) = (0, 0); p < Pipes.Length; p++)
+        {
+            var cells = Pipes[p].Places.Length;
+            var (pressure, velocity) = (new double[cells], new double[cells]);
+            for (var at = 0; at < cells; next++)
+            {
+                var gas = stretches[next].Gas;
+                Array.Copy(gas.Pressure, 1, pressure, at, gas.Cells);
+                Array.Copy(gas.Velocity, 1, velocity, at, gas.Cells);
+                at += gas.Cells;
+            }
+
+            (Pipes[p].Pressure[i], Pipes[p].Velocity[i]) = (pressure, velocity);
+        }
+    }
 
     public CycleTrace ToTrace() => new(
         [.. Enumerable.Range(0, steps).Select(i => 720.0 * i / steps)],
@@ -76,4 +98,32 @@ internal sealed class CycleDetail(IReadOnlyList<double> firingAngles, PipeLine[]
         PlenumPressure,
         ExhaustPressure,
         Pipes);
+
+    private static List<List<PipeLine>> Whole(PipeLine[] lines)
+    {
+        var whole = new List<List<PipeLine>>();
+        foreach (var line in lines)
+        {
+            if (line.First.Kind != EndKind.Step)
+            {
+                whole.Add([]);
+            }
+
+            whole[^1].Add(line);
+        }
+
+        return whole;
+    }
+
+    private static double[] Places(List<PipeLine> stretches)
+    {
+        var (places, before) = (new List<double>(), 0.0);
+        foreach (var duct in stretches.Select(l => l.Duct))
+        {
+            places.AddRange(Enumerable.Range(0, duct.Cells).Select(i => before + ((i + 0.5) * duct.CellLength)));
+            before += duct.Length;
+        }
+
+        return [.. places];
+    }
 }

@@ -12,6 +12,8 @@ internal sealed partial class March
     private double[] _trunkFlow = [];
     private double[] _branchFlow = [];
     private double _exhaustPressure;
+    private double[] _inletValvePressure = [];
+    private double[] _exhaustValvePressure = [];
     private double _outletOpening = 1;
 
     /// <summary>Solves a mouth against what is beyond it, sets the pipe's end and notes what the node beyond receives.</summary>
@@ -112,10 +114,12 @@ internal sealed partial class March
         {
             case EndKind.InletValve:
                 _inletFlow[ending.Cylinder] += mass;
+                _inletValvePressure[ending.Cylinder] += share * flow.Pressure;
                 break;
             case EndKind.ExhaustValve:
                 _exhaustFlow[ending.Cylinder] -= mass;
                 _exhaustPressure += share * flow.Pressure / _tables.Length;
+                _exhaustValvePressure[ending.Cylinder] += share * flow.Pressure;
                 break;
             case EndKind.OpenAir:
                 _pipeRates[_at.OutletMass] += mass;

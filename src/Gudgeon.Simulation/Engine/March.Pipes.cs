@@ -55,6 +55,7 @@ internal sealed partial class March
         _pipeRates = new double[State.Length];
         _parts = [.. _pipes.Select(_ => new byte[Steps])];
         (_pressureBefore, _rtBefore, _enthalpyBefore) = (new double[_net.NodeCount], new double[_net.NodeCount], new double[_net.NodeCount]);
+        (_inletValvePressure, _exhaustValvePressure) = (new double[_tables.Length], new double[_tables.Length]);
         (_trunkFlow, _branchFlow) = (new double[_net.NodeCount], new double[_net.NodeCount]);
         PrepareInjectors();
         var outlets = _net.Pipes.Where(l => l.Last.Kind == EndKind.OpenAir).Sum(l => l.Duct.FaceArea[^1]);
@@ -103,6 +104,8 @@ internal sealed partial class March
         Array.Clear(_inletFlow);
         Array.Clear(_exhaustFlow);
         _exhaustPressure = 0;
+        Array.Clear(_inletValvePressure);
+        Array.Clear(_exhaustValvePressure);
         NoteJunctions();
         for (var p = 0; p < _pipes.Length;)
         {

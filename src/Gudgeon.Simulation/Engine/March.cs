@@ -273,11 +273,7 @@ internal sealed partial class March
             }
         }
 
-        for (var p = 0; p < _pipes.Length && r.Detail is not null; p++)
-        {
-            var (trace, gas) = (r.Detail.Pipes[p], _pipes[p].Gas);
-            (trace.Pressure[i], trace.Velocity[i]) = (gas.Pressure[1..(gas.Cells + 1)], gas.Velocity[1..(gas.Cells + 1)]);
-        }
+        r.Detail?.Observe(_pipes, i);
     }
 
     private void ObserveDetail(CycleDetail detail, int c, int n, int i)
@@ -293,6 +289,9 @@ internal sealed partial class March
         t.InletFlow[i] = _inletFlow[c];
         t.ExhaustFlow[i] = _exhaustFlow[c];
         t.WallHeat[i] = _rate0[_at.Heat(c)];
+        (t.InletPressure[i], t.ExhaustPressure[i]) = _net.Piped
+            ? (_inletValvePressure[c], _exhaustValvePressure[c])
+            : (Nodes.Pressure[_net.Ports[c]], Nodes.Pressure[Array.Find(_net.Links, l => l.Kind == LinkKind.ExhaustValve && l.Cylinder == c).To]);
         if (!_net.Imposed && c == 0)
         {
             detail.PlenumPressure[i] = Nodes.Pressure[_net.Plenum];

@@ -220,10 +220,13 @@ public sealed record CycleTrace(double[] CrankAngle, IReadOnlyList<CylinderTrace
 /// <summary>The gas in a pipe over a cycle, one row per crank step, one column per cell.</summary>
 /// <param name="Name">"runner 1", "primary 2", "tail".</param>
 /// <param name="Intake">Whether it is on the inlet side.</param>
+/// <param name="Cylinder">Place of the cylinder at whose valve it ends; −1 between junctions.</param>
+/// <param name="Trunk">The pipe from whose junction it branches, towards the air; empty when there is none.</param>
 /// <param name="Places">Middle of each cell from the end at which the flow comes in, m.</param>
+/// <param name="Length">m.</param>
 /// <param name="Pressure">Pa.</param>
 /// <param name="Velocity">The way the engine breathes, m/s.</param>
-public sealed record PipeTrace(string Name, bool Intake, double[] Places, double[][] Pressure, double[][] Velocity)
+public sealed record PipeTrace(string Name, bool Intake, int Cylinder, string Trunk, double[] Places, double Length, double[][] Pressure, double[][] Velocity)
 {
     /// <summary>Pressure against crank angle at a place, Pa.</summary>
     /// <param name="place">Distance from the end at which the flow comes in, m; beyond an end, at that end.</param>
@@ -241,6 +244,8 @@ public sealed record PipeTrace(string Name, bool Intake, double[] Places, double
 /// <param name="InletFlow">Flow into the cylinder through the inlet valves, kg/s.</param>
 /// <param name="ExhaustFlow">Flow out of the cylinder through the exhaust valves, kg/s.</param>
 /// <param name="WallHeat">Heat to the walls, W.</param>
+/// <param name="InletPressure">Before the inlet valves: with pipes at the end of the runner, else of the port, Pa.</param>
+/// <param name="ExhaustPressure">Behind the exhaust valves: with pipes at the begin of the primary, else of the collector, Pa.</param>
 public sealed record CylinderTrace(
     double FiringAngle,
     double[] Pressure,
@@ -251,4 +256,6 @@ public sealed record CylinderTrace(
     double[] BurnedFraction,
     double[] InletFlow,
     double[] ExhaustFlow,
-    double[] WallHeat);
+    double[] WallHeat,
+    double[] InletPressure,
+    double[] ExhaustPressure);

@@ -37,6 +37,9 @@ internal readonly record struct PipeEnding(EndKind Kind, int Node, double Loss =
 /// <param name="Last">Where it ends.</param>
 internal sealed record PipeLine(string Name, PipeSpec Spec, double BendLoss, Duct Duct, bool Intake, PipeEnding First, PipeEnding Last)
 {
+    /// <summary>The pipe from whose junction it branches; empty when it goes to the air or the plenum by itself.</summary>
+    public string Trunk { get; init; } = "";
+
     /// <summary>Cylinder whose valves are at one of its ends, or −1.</summary>
     public int Cylinder => Math.Max(First.Cylinder, Last.Cylinder);
 }
@@ -48,7 +51,6 @@ internal sealed class PipeNetwork
     private const double SameWidth = 1e-5;
 
     private readonly List<PipeLine> _lines = [];
-    private readonly EngineSpec _spec;
     private readonly PipeworkSpec _pipework;
     private readonly int[] _cylinders;
     private readonly Func<double, int> _addNode;
@@ -60,15 +62,15 @@ internal sealed class PipeNetwork
     /// <param name="addNode">Adds a node of a volume, m³.</param>
     public PipeNetwork(EngineSpec spec, int[] cylinders, int plenum, int outside, Func<double, int> addNode)
     {
-        (_spec, _pipework, _cylinders, _addNode) = (spec, spec.Pipework!, cylinders, addNode);
+        (_pipework, _cylinders, _addNode) = (spec.Pipework!, cylinders, addNode);
         foreach (var tree in _pipework.Inlets)
         {
-            AddInlet(tree, new(EndKind.Volume, plenum));
+            AddInlet(tree, new(EndKind.Volume, plenum), "");
         }
 
         foreach (var tree in _pipework.Exhausts)
         {
-            AddExhaust(tree, new(outside == Network.Tailpipe ? EndKind.OpenAir : EndKind.Volume, outside, _pipework.OutletLoss), depth: 0);
+            AddExhaust(tree, new(outside == Network.Tailpipe ? EndKind.OpenAir : EndKind.Volume, outside, _pipework.OutletLoss), "");
         }
 
         Lines = [.. _lines];
@@ -76,41 +78,43 @@ internal sealed class PipeNetwork
 
     public PipeLine[] Lines { get; }
 
-    private void AddInlet(PipeTree tree, PipeEnding start)
+    private void AddInlet(PipeTree tree, PipeEnding start, string trunk)
     {
         var first = start with { Loss = tree.Pipe.EntryLoss };
         if (tree.Branches.Count == 0)
         {
-            AddPipe(Named("runner", tree), tree.Pipe, true, first, new(EndKind.InletValve, _cylinders[tree.Cylinder], Cylinder: tree.Cylinder));
+            AddPipe(Named("runner", tree), trunk, tree.Pipe, true, first, new(EndKind.InletValve, _cylinders[tree.Cylinder], Cylinder: tree.Cylinder));
             return;
         }
 
         var junction = Junction(tree, tree.Pipe.Tapers[^1].To);
-        AddPipe(Numbered("stem"), tree.Pipe, true, first, junction with { Trunk = true });
+        var name = Numbered("stem");
+        AddPipe(name, trunk, tree.Pipe, true, first, junction with { Trunk = true });
         foreach (var branch in tree.Branches)
         {
-            AddInlet(branch, junction);
+            AddInlet(branch, junction, name);
         }
     }
 
-    private void AddExhaust(PipeTree tree, PipeEnding last, int depth)
+    private void AddExhaust(PipeTree tree, PipeEnding last, string trunk)
     {
         if (tree.Branches.Count == 0)
         {
-            AddPipe(Named("primary", tree), tree.Pipe, false, new(EndKind.ExhaustValve, _cylinders[tree.Cylinder], Cylinder: tree.Cylinder), last);
+            AddPipe(Named("primary", tree), trunk, tree.Pipe, false, new(EndKind.ExhaustValve, _cylinders[tree.Cylinder], Cylinder: tree.Cylinder), last);
             return;
         }
 
         var junction = Junction(tree, tree.Pipe.Tapers[0].From);
-        AddPipe(Numbered(depth == 0 ? "tail" : "secondary"), tree.Pipe, false, junction with { Trunk = true, Loss = tree.Pipe.EntryLoss }, last);
+        var name = Numbered(trunk.Length == 0 ? "tail" : "secondary");
+        AddPipe(name, trunk, tree.Pipe, false, junction with { Trunk = true, Loss = tree.Pipe.EntryLoss }, last);
         foreach (var branch in tree.Branches)
         {
-            AddExhaust(branch, junction, depth + 1);
+            AddExhaust(branch, junction, name);
         }
     }
 
     /// <summary>Adds a pipe, cut where its width jumps; the bends are shared out by length.</summary>
-    private void AddPipe(string name, PipeSpec pipe, bool intake, PipeEnding first, PipeEnding last)
+    private void AddPipe(string name, string trunk, PipeSpec pipe, bool intake, PipeEnding first, PipeEnding last)
     {
         var stretches = Stretches(pipe.Tapers);
         var whole = pipe.Tapers.Sum(t => t.Length);
@@ -120,7 +124,7 @@ internal sealed class PipeNetwork
             var begins = k == 0 ? first : new PipeEnding(EndKind.Step, -1);
             var ends = k == stretches.Count - 1 ? last : new PipeEnding(EndKind.Step, -1);
             var called = k == 0 ? name : FormattableString.Invariant($"{name}, stretch {k + 1}");
-            _lines.Add(new(called, pipe, pipe.BendLoss * duct.Length / whole, duct, intake, begins, ends));
+            _lines.Add(new(called, pipe, pipe.BendLoss * duct.Length / whole, duct, intake, begins, ends) { Trunk = trunk });
         }
     }
 

@@ -4,12 +4,7 @@ namespace Gudgeon.Simulation.Engine;
 internal sealed class ValveArea(ValveSpec valve)
 {
     /// <summary>Lift, m, at a crank angle after firing top dead centre, degrees.</summary>
-    public double Lift(double angle)
-    {
-        var angles = valve.Lift.Angles;
-        var local = angles[0] + Wrap(angle - angles[0]);
-        return local >= angles[^1] ? 0 : Table.Read(angles, valve.Lift.Lifts, local);
-    }
+    public double Lift(double angle) => valve.Lift.At(angle);
 
     /// <summary>Effective area, m², into the cylinder for an inlet valve, out of it for an exhaust valve.</summary>
     public double Forward(double lift) => Area(lift, valve.Flow.Forward);

@@ -24,6 +24,19 @@ public sealed record ValveSpec
 /// <param name="Lifts">Lift, m; zero at both ends.</param>
 public sealed record LiftCurve(IReadOnlyList<double> Angles, IReadOnlyList<double> Lifts)
 {
+    /// <summary>Crank angle at which the lift begins, degrees.</summary>
+    public double Opens => Angles[Enumerable.Range(0, Lifts.Count - 1).FirstOrDefault(i => Lifts[i + 1] > 0)];
+
+    /// <summary>Crank angle at which the valve is shut again, degrees.</summary>
+    public double Closes => Angles[Enumerable.Range(1, Lifts.Count - 1).LastOrDefault(i => Lifts[i - 1] > 0)];
+
+    /// <summary>Lift, m, at a crank angle after this cylinder's firing top dead centre, degrees.</summary>
+    public double At(double angle)
+    {
+        var local = Angles[0] + ValveArea.Wrap(angle - Angles[0]);
+        return local >= Angles[^1] ? 0 : Table.Read(Angles, Lifts, local);
+    }
+
     /// <summary>
     /// A smooth curve for a first look when no cam has been measured: h = L sin²(π s)^<paramref name="fullness"/> over
     /// the opening. Not a cam anyone ground.

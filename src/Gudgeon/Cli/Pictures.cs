@@ -13,6 +13,7 @@ internal static class Pictures
 {
     private const int Width = 1000;
     private const int Height = 620;
+    private const int Tall = 900;
 
     /// <summary>One shape for each line, so that colour is not needed to tell them apart.</summary>
     internal static readonly MarkerShape[] Shapes =
@@ -102,11 +103,27 @@ internal static class Pictures
         return line;
     }
 
-    internal static void Save(Plot plot, string file)
+    internal static void Save(Plot plot, string file) => Write(plot.GetSvgXml(Width, Height), file);
+
+    /// <summary>Saves panels one below the other.</summary>
+    internal static void Save(Multiplot sheet, string file)
+    {
+        using var stream = new MemoryStream();
+        var frame = new PixelRect(0, Width, Tall, 0);
+        using (var canvas = SkiaSharp.SKSvgCanvas.Create(frame.ToSKRect(), stream))
+        {
+            canvas.Clear(SkiaSharp.SKColors.White);
+            sheet.Render(canvas, frame);
+        }
+
+        Write(System.Text.Encoding.UTF8.GetString(stream.ToArray()), file);
+    }
+
+    internal static void Write(string svg, string file)
     {
         try
         {
-            plot.SaveSvg(file, Width, Height);
+            File.WriteAllText(file, svg);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

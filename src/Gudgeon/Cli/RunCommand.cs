@@ -58,10 +58,32 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
         [CommandOption("--over")]
         [Description("With two fields: show the mean over every speed of the run.")]
         public bool Over { get; init; }
+
+        [CommandOption("--trace <SPEED>")]
+        [Description("One speed alone, with what happens over its cycle: sums on the terminal, every crank angle with --csv, pressures and flows with --svg.")]
+        public string? Trace { get; init; }
+
+        [CommandOption("--place <PLACE>")]
+        [Description("With --trace: the pressure in a pipe as well, so far from the end where the flow comes in, such as \"primary 1:0.3m\"; may be given again.")]
+        public string[] Place { get; init; } = [];
+
+        [CommandOption("--wave-svg <FILE>")]
+        [Description("With --trace: draw the pressure over the length of a pipe and the crank angle.")]
+        public string? WaveSvg { get; init; }
+
+        [CommandOption("--pipe <NAME>")]
+        [Description("The pipe of --wave-svg, such as \"primary 1\", or \"cylinder 1\" for all on the way through it, which it is when left out.")]
+        public string? Pipe { get; init; }
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
+        if (settings.Trace is not null)
+        {
+            return TraceRun.Execute(settings, cancellationToken);
+        }
+
+        TraceRun.RefuseWithoutTrace(settings);
         if (settings.Vary.Length > 0)
         {
             return SweepRun.Execute(settings, cancellationToken);
@@ -106,20 +128,25 @@ internal sealed class RunCommand : Command<RunCommand.Settings>
 
     private static (EngineSpec Spec, IReadOnlyList<OperatingPoint> Points) Run(View view, Depth depth, Settings settings, CancellationToken stop)
     {
-        EngineSpec? spec;
+        var spec = Spec(view, depth);
+        var speeds = Speeds(view, settings);
+        return spec is null || speeds.Count == 0
+            ? throw Book.Checks.Wanted.Refusal("the engine cannot be run", view.Trace)
+            : (spec, EngineRun.Run(spec, speeds, null, Progress.OnTerminal("engine run"), stop));
+    }
+
+    /// <summary>The engine; null when something that it needs is not known.</summary>
+    /// <exception cref="BadInputException">Values that make none.</exception>
+    internal static EngineSpec? Spec(View view, Depth depth)
+    {
         try
         {
-            spec = EngineAssembly.Build(view, depth);
+            return EngineAssembly.Build(view, depth);
         }
         catch (EngineSpecException e)
         {
             throw new BadInputException(e.Message);
         }
-
-        var speeds = Speeds(view, settings);
-        return spec is null || speeds.Count == 0
-            ? throw Book.Checks.Wanted.Refusal("the engine cannot be run", view.Trace)
-            : (spec, EngineRun.Run(spec, speeds, null, Progress.OnTerminal("engine run"), stop));
     }
 
     private static List<double> Speeds(View view, Settings settings) => Speeds(view, settings.From, settings.To, settings.Step);

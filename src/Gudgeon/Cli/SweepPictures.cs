@@ -10,12 +10,8 @@ internal static class SweepPictures
     /// <summary>Values from which on a contour is drawn instead of curves.</summary>
     private const int Many = 5;
 
-    private const int Lines = 8;
-
     /// <summary>Room about a contour, for marks at its corners, as a share of it.</summary>
     private const double Room = 0.02;
-
-    private static readonly double[] Round = [1, 2, 5, 10];
 
     public static void Draw(SweepSheet sheet, string file)
     {
@@ -117,7 +113,7 @@ internal static class SweepPictures
     private static void LinesOver(Plot plot, Coordinates3d[,] grid)
     {
         var known = grid.Cast<Coordinates3d>().Select(p => p.Z).Where(double.IsFinite).ToList();
-        foreach (var level in Levels(known.Min(), known.Max()))
+        foreach (var level in LevelLines.Levels(known.Min(), known.Max()))
         {
             var stretches = LevelLines.Of(grid, level).ToList();
             if (stretches.Count > 0)
@@ -139,21 +135,6 @@ internal static class SweepPictures
         label.LabelBackgroundColor = Colors.White;
         label.LabelPadding = 2;
         label.LabelAlignment = Alignment.MiddleCenter;
-    }
-
-    /// <summary>Round figures, some <see cref="Lines"/> of them, inside a range.</summary>
-    private static double[] Levels(double low, double high)
-    {
-        if (high - low <= 1e-9 * Math.Abs(high))
-        {
-            return [];
-        }
-
-        var rough = (high - low) / Lines;
-        var decade = Math.Pow(10, Math.Floor(Math.Log10(rough)));
-        var step = Round.First(s => s * decade >= rough * 0.999) * decade;
-        var from = (int)Math.Ceiling((low + (1e-6 * step)) / step);
-        return [.. Enumerable.Range(from, (int)Math.Floor((high - (1e-6 * step)) / step) - from + 1).Select(i => Math.Round(i * step, 10))];
     }
 
     private static void Cross(Plot plot, List<Coordinates> unsettled)

@@ -95,11 +95,32 @@ public partial class RunTests(Browsing browsing) : IClassFixture<Browsing>
         await Expect(page.GetByTestId("depth")).ToHaveTextAsync("Full load, from the wave model", new() { Timeout = 60000 });
         Assert.NotEqual(lumped, Number(await page.GetByTestId("greatest-power").InnerTextAsync())[0]);
         Assert.Contains("from the wave model", await Served.Command("run", browsing.Served.PathOf("wren"), "--from", "6000rpm", "--to", "6000rpm"), StringComparison.Ordinal);
+        await PipesAreShown(page);
         await Accessible.Check(page);
         await Browsing.Shot(page, "run-wave");
         await page.GetByLabel("Engine model").SelectOptionAsync("lumped");
         await Expect(page.GetByTestId("depth")).ToHaveTextAsync("Full load, from the lumped model", new() { Timeout = 60000 });
         Assert.Empty(browsing.Faults);
+    }
+
+    private static async Task PipesAreShown(IPage page)
+    {
+        var waves = page.GetByLabel("Waves in");
+        await waves.WaitForAsync(new() { Timeout = 60000 });
+        foreach (var panel in new[] { "Port pressure over crank angle", "Valve flow over crank angle" })
+        {
+            await Expect(page.GetByRole(AriaRole.Figure, new() { Name = panel })).ToBeVisibleAsync();
+        }
+
+        Assert.Equal(["runner 1", "primary 1", "cylinder 1"], await waves.Locator("option").AllInnerTextsAsync());
+        await Expect(page.Locator(".wave-picture .wave-valve")).ToHaveCountAsync(2);
+        await waves.SelectOptionAsync("primary 1");
+        var picture = page.GetByRole(AriaRole.Figure, new() { NameRegex = new Regex("^Pressure in primary 1 at .* from the wave model$", RegexOptions.None, TimeSpan.FromSeconds(1)) });
+        await Expect(picture.Locator(".wave-valve")).ToHaveCountAsync(1);
+        await Expect(picture.GetByRole(AriaRole.Img)).ToHaveAttributeAsync("aria-label", new Regex("^Pressure in primary 1 .* hatched: the gas runs back", RegexOptions.None, TimeSpan.FromSeconds(1)));
+        await Expect(picture.GetByRole(AriaRole.Row, new() { Name = "length" })).ToContainTextAsync("1380 mm");
+        var back = page.GetByRole(AriaRole.Region, new() { Name = "Sums of the cycle" }).GetByRole(AriaRole.Row, new() { Name = "reverse flow through the inlet valves" });
+        Assert.InRange(Number(await back.InnerTextAsync())[0], 0.01, 30);
     }
 
     [Theory]

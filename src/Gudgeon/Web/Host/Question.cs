@@ -79,7 +79,7 @@ public static class Questions
 
     /// <summary>One cycle of the engine run over its crank angle.</summary>
     /// <param name="speed">Crank speed, rad/s.</param>
-    public static Question<CycleTrace> Cycle(double speed) => new($"the cycle at {Gudgeon.Book.Fields.Engine.RevLimit.Print(speed)}", a =>
+    public static Question<TracedCycle> Cycle(double speed) => new($"the cycle at {Gudgeon.Book.Fields.Engine.RevLimit.Print(speed)}", a =>
         EngineRun.Traced(Duty.Work(a), speed, a.Desk.Cancellation) ?? throw new BadInputException($"the cycles do not settle at {Gudgeon.Book.Fields.Engine.RevLimit.Print(speed)}"));
 
     /// <summary>What a change does to every other part.</summary>

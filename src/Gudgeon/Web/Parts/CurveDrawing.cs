@@ -37,11 +37,11 @@ internal static class CurveDrawing
             Font = new Plotly.Blazor.LayoutLib.Font { Color = ink, Family = "system-ui, DejaVu Sans, sans-serif", Size = 13 },
             Margin = new Margin { L = 64, R = titles.Right.Length > 0 ? 64 : 16, T = 12, B = 48 },
             ShowLegend = curves.Count > 1,
-            Legend = [new Legend { Orientation = Plotly.Blazor.LayoutLib.LegendLib.OrientationEnum.H, Y = 1.14m, X = 0 }],
+            Legend = [new Legend { Orientation = Plotly.Blazor.LayoutLib.LegendLib.OrientationEnum.H, Y = 1.02m, YAnchor = Plotly.Blazor.LayoutLib.LegendLib.YAnchorEnum.Bottom, X = 0 }],
             XAxis = [new XAxis { Title = new Plotly.Blazor.LayoutLib.XAxisLib.Title { Text = titles.X }, GridColor = grid, ZeroLineColor = grid, LineColor = ink, Type = log.X ? Plotly.Blazor.LayoutLib.XAxisLib.TypeEnum.Log : Plotly.Blazor.LayoutLib.XAxisLib.TypeEnum.Linear }],
             YAxis = Uprightly(titles, log.Y, grid, ink),
             Shapes = [.. uprights.Select(u => new Shape { Type = Plotly.Blazor.LayoutLib.ShapeLib.TypeEnum.Line, X0 = u.X, X1 = u.X, Y0 = 0, Y1 = 1, YRef = "paper", Line = new Plotly.Blazor.LayoutLib.ShapeLib.Line { Color = ink, Width = 2, Dash = "dot" } })],
-            Annotations = [.. uprights.Select(u => new Annotation { X = u.X, Y = 1, YRef = "paper", YAnchor = Plotly.Blazor.LayoutLib.AnnotationLib.YAnchorEnum.Bottom, Text = u.Words, ShowArrow = false, Font = new Plotly.Blazor.LayoutLib.AnnotationLib.Font { Color = ink } })],
+            Annotations = [.. uprights.Select(u => new Annotation { X = u.X, Y = 1, YRef = "paper", YAnchor = Plotly.Blazor.LayoutLib.AnnotationLib.YAnchorEnum.Top, XAnchor = Plotly.Blazor.LayoutLib.AnnotationLib.XAnchorEnum.Left, Text = u.Words, ShowArrow = false, Font = new Plotly.Blazor.LayoutLib.AnnotationLib.Font { Color = ink } })],
             HoverMode = Plotly.Blazor.LayoutLib.HoverModeEnum.X,
         };
         return ([.. curves.Select((c, i) => Trace(c, i, dark))], layout);
