@@ -28,3 +28,10 @@ document.addEventListener('click', e => {
         location.reload();
     }
 });
+
+// A picture may be taken away again before the plotting library, which draws a moment later, comes to it: nothing is lost by that.
+addEventListener('error', e => {
+    if (/No DOM element with id 'sheet-/.test(e.message)) {
+        e.preventDefault();
+    }
+});
