@@ -221,6 +221,16 @@ public class WaveTests
         Assert.Equal(cool.Lambda!.Value, warm.Lambda!.Value, 5e-3);
     }
 
+    /// <summary>Off its best ratio of tip speed to jet speed a turbine gives less, as 2 r − r² of the best: so little boost here that the wastegate stays shut.</summary>
+    [Fact]
+    public void ATurbineOffItsBestSpeedRatioGivesLess()
+    {
+        var spec = PipedEngines.Turbo(piped: false);
+        var induction = (CentrifugalInduction)spec.Intake.Induction!;
+        double Boost(double best) => At(spec with { Intake = spec.Intake with { Induction = induction with { Turbine = induction.Turbine! with { BestSpeedRatio = best, ThroatArea = 700e-6 } } } }, 5000).Boost;
+        Assert.True(Boost(1) < 0.9 * Boost(0.65), $"{Boost(1):F0} against {Boost(0.65):F0} Pa");
+    }
+
     [Fact]
     public void TracesShowThePipes()
     {
