@@ -1,6 +1,7 @@
 using Gudgeon.Book.Checks;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
+using Gudgeon.Simulation.Engine;
 
 namespace Gudgeon.Book.Duty;
 
@@ -28,6 +29,9 @@ public static class Depths
 
     /// <summary>The depth that findings came from; null when none of them asked for the engine.</summary>
     public static Depth? Of(IEnumerable<Finding> findings) => findings.FirstOrDefault(f => f.Trace.DutySources.Count > 0) is { } finding ? Of(finding.Trace) : null;
+
+    /// <summary>The depth at which an engine is run: by waves where it has pipes.</summary>
+    public static Depth Of(EngineSpec spec) => spec.Pipework is null ? Depth.Lumped : Depth.Wave;
 
     /// <summary>The depth that a book's figures and checks come from.</summary>
     public static Depth Of(View view) => Named(view.WordOr(Engine.Depth, Depth.Lumped.Word()));

@@ -25,7 +25,7 @@ public sealed record EngineDuty(IReadOnlyList<OperatingPoint> Points, AmbientSpe
     ];
 
     /// <summary>The depth that it came from.</summary>
-    public Depth Depth => Spec.Pipework is null ? Depth.Lumped : Depth.Wave;
+    public Depth Depth => Depths.Of(Spec);
 
     /// <summary>
     /// Speeds at which something that checks ask for is at its most. A run with a slightly nudged value is made at these

@@ -12,7 +12,7 @@ public sealed record TracedCycle(EngineSpec Spec, double Speed, PointFigures Fig
     private const double Cycle = 720;
 
     /// <summary>The depth that it came from.</summary>
-    public Depth Depth => Spec.Pipework is null ? Depth.Lumped : Depth.Wave;
+    public Depth Depth => Depths.Of(Spec);
 
     /// <summary>A settled point that was traced; null for any other.</summary>
     /// <param name="spec">The engine.</param>

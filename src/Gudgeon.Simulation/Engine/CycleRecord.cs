@@ -60,13 +60,13 @@ internal readonly record struct Passed(double On, double Back)
 }
 
 /// <summary>Full traces over a cycle.</summary>
-internal sealed class CycleDetail(IReadOnlyList<double> firingAngles, PipeLine[] pipes, int steps)
+internal sealed class CycleDetail(IReadOnlyList<double> firingAngles, PipeLine[][] pipes, int steps)
 {
     public CylinderTrace[] Cylinders { get; } = [.. firingAngles.Select(a => new CylinderTrace(
         a, new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps], new double[steps]))];
 
     /// <summary>One for each pipe, all its stretches in a row.</summary>
-    public PipeTrace[] Pipes { get; } = [.. Whole(pipes).Select(s => new PipeTrace(
+    public PipeTrace[] Pipes { get; } = [.. pipes.Select(s => new PipeTrace(
         s[0].Name, s[0].Intake, Math.Max(s[0].Cylinder, s[^1].Cylinder), s[0].Trunk, Places(s), s.Sum(l => l.Duct.Length), new double[steps][], new double[steps][]))];
 
     public double[] PlenumPressure { get; } = new double[steps];
@@ -99,23 +99,7 @@ internal sealed class CycleDetail(IReadOnlyList<double> firingAngles, PipeLine[]
         ExhaustPressure,
         Pipes);
 
-    private static List<List<PipeLine>> Whole(PipeLine[] lines)
-    {
-        var whole = new List<List<PipeLine>>();
-        foreach (var line in lines)
-        {
-            if (line.First.Kind != EndKind.Step)
-            {
-                whole.Add([]);
-            }
-
-            whole[^1].Add(line);
-        }
-
-        return whole;
-    }
-
-    private static double[] Places(List<PipeLine> stretches)
+    private static double[] Places(PipeLine[] stretches)
     {
         var (places, before) = (new List<double>(), 0.0);
         foreach (var duct in stretches.Select(l => l.Duct))

@@ -11,7 +11,6 @@ internal sealed partial class March
     private double[] _exhaustFlow = [];
     private double[][] _inletPortPressure = [];
     private double[][] _exhaustPortPressure = [];
-    private int[] _exhaustPorts = [];
     private double _fuelEnthalpy;
 
     private void PrepareReservoirs()
@@ -36,11 +35,10 @@ internal sealed partial class March
         var f = _setup.FuelPerAir;
         _inletPortPressure = [.. _tables.Select(t => Array.ConvertAll(t.Angle, a => Table.ReadPeriodic(ports.Inlet.Angles, ports.Inlet.Pressures, a)))];
         _exhaustPortPressure = [.. _tables.Select(t => Array.ConvertAll(t.Angle, a => Table.ReadPeriodic(ports.Exhaust.Angles, ports.Exhaust.Pressures, a)))];
-        _exhaustPorts = [.. Enumerable.Range(0, _zones.Length).Select(c => Array.Find(_net.Links, l => l.Kind == LinkKind.ExhaustValve && l.Cylinder == c).To)];
         for (var c = 0; c < _zones.Length; c++)
         {
             SetReservoir(_net.Ports[c], new(1 / (1 + f), f / (1 + f), 0, 0), _inletPortPressure[c][0], ports.InletTemperature);
-            SetReservoir(_exhaustPorts[c], f > 0 ? new(0, 0, 1, 0) : new(1, 0, 0, 0), _exhaustPortPressure[c][0], ports.ExhaustTemperature);
+            SetReservoir(_net.ExhaustPorts[c], f > 0 ? new(0, 0, 1, 0) : new(1, 0, 0, 0), _exhaustPortPressure[c][0], ports.ExhaustTemperature);
         }
     }
 
@@ -53,10 +51,10 @@ internal sealed partial class March
 
     private void ImposePorts(int i)
     {
-        for (var c = 0; c < _exhaustPorts.Length; c++)
+        for (var c = 0; c < _exhaustPortPressure.Length; c++)
         {
             Nodes.Pressure[_net.Ports[c]] = _inletPortPressure[c][i];
-            Nodes.Pressure[_exhaustPorts[c]] = _exhaustPortPressure[c][i];
+            Nodes.Pressure[_net.ExhaustPorts[c]] = _exhaustPortPressure[c][i];
         }
     }
 

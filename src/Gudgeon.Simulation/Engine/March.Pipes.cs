@@ -10,7 +10,9 @@ namespace Gudgeon.Simulation.Engine;
 /// </summary>
 internal sealed partial class March
 {
-    private const double Courant = 0.9;
+    /// <summary>Largest part of a cell that a wave may cross in a step.</summary>
+    public const double Courant = 0.9;
+
     private const double StefanBoltzmann = 5.670374419e-8;
     private const int SearchingCycles = 4;
 
@@ -51,7 +53,7 @@ internal sealed partial class March
             return;
         }
 
-        _pipes = [.. _net.Pipes.Select(l => new Pipe(l.Duct, _setup.PipeGas, l.Intake ? 3 : 2, l.Spec.Roughness, l.BendLoss, _spec.Pipework!.HeatScale))];
+        _pipes = [.. _net.Pipes.Select(l => new Pipe(l.Duct, _setup.PipeGas!, l.Intake ? 3 : 2, l.Spec.Roughness, l.BendLoss, _spec.Pipework!.HeatScale))];
         _pipeRates = new double[State.Length];
         _parts = [.. _pipes.Select(_ => new byte[Steps])];
         (_pressureBefore, _rtBefore, _enthalpyBefore) = (new double[_net.NodeCount], new double[_net.NodeCount], new double[_net.NodeCount]);
@@ -82,14 +84,28 @@ internal sealed partial class March
             _pipes[p].Solve();
         }
 
-        foreach (var ending in _net.Pipes.SelectMany(l => new[] { (l.Intake, l.First), (l.Intake, l.Last) }))
+        foreach (var line in _net.Pipes)
         {
-            if (ending.Item2.Kind == EndKind.Volume && ending.Item2.Node != _net.Plenum)
-            {
-                var hot = !ending.Intake && _spec.Combustion is not null;
-                FillVolume(ending.Item2.Node, hot ? new(0, 0, 1, 0) : new(1, ending.Intake ? _setup.FuelPerAir : 0, 0, 0), ending.Intake ? pressure : 1.02 * _spec.Ambient.Pressure, hot ? 1000 : temperature);
-            }
+            FillJunction(line.First, line.Intake, pressure, temperature);
+            FillJunction(line.Last, line.Intake, pressure, temperature);
         }
+    }
+
+    private void FillJunction(in PipeEnding ending, bool intake, double pressure, double temperature)
+    {
+        if (ending.Kind != EndKind.Volume || ending.Node == _net.Plenum)
+        {
+            return;
+        }
+
+        if (intake)
+        {
+            FillVolume(ending.Node, new(1, _setup.FuelPerAir, 0, 0), pressure, temperature);
+            return;
+        }
+
+        var hot = _spec.Combustion is not null;
+        FillVolume(ending.Node, hot ? new(0, 0, 1, 0) : new(1, 0, 0, 0), 1.02 * _spec.Ambient.Pressure, hot ? 1000 : temperature);
     }
 
     /// <summary>Takes every pipe over the step that begins at a crank index, and adds what its mouths gave to the rates there.</summary>
@@ -107,16 +123,9 @@ internal sealed partial class March
         Array.Clear(_inletValvePressure);
         Array.Clear(_exhaustValvePressure);
         NoteJunctions();
-        for (var p = 0; p < _pipes.Length;)
+        foreach (var whole in _net.WholePipes)
         {
-            var next = p + 1;
-            while (next < _pipes.Length && _net.Pipes[next].First.Kind == EndKind.Step)
-            {
-                next++;
-            }
-
-            Advance(p, next, i);
-            p = next;
+            Advance(whole.Start.Value, whole.End.Value, i);
         }
 
         _pipeRates[_at.CollectorPressure] = _exhaustPressure;

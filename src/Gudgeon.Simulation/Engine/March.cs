@@ -291,7 +291,7 @@ internal sealed partial class March
         t.WallHeat[i] = _rate0[_at.Heat(c)];
         (t.InletPressure[i], t.ExhaustPressure[i]) = _net.Piped
             ? (_inletValvePressure[c], _exhaustValvePressure[c])
-            : (Nodes.Pressure[_net.Ports[c]], Nodes.Pressure[Array.Find(_net.Links, l => l.Kind == LinkKind.ExhaustValve && l.Cylinder == c).To]);
+            : (Nodes.Pressure[_net.Ports[c]], Nodes.Pressure[_net.ExhaustPorts[c]]);
         if (!_net.Imposed && c == 0)
         {
             detail.PlenumPressure[i] = Nodes.Pressure[_net.Plenum];

@@ -20,15 +20,18 @@ internal sealed class MarchSetup
         FuelPerAir = fuel is null ? 0 : 1 / (spec.Lambda * fuel.StoichiometricAirFuelRatio() * (1 + humidity));
         Gas = like is not null && HaveSameGases(like.Spec, spec) ? like.Gas : new GasTable(Air.Of(AirModel.StandardDry, humidity), fuel, FuelPerAir);
         Network = new Network(spec);
-        PipeGas = new PipeGas(Gas.AirMixture, fuel, Gas.Frozen);
+        if (Network.Piped)
+        {
+            PipeGas = ReferenceEquals(Gas, like?.Gas) && like.PipeGas is { } same ? same : new PipeGas(Gas.AirMixture, fuel, Gas.Frozen);
+        }
     }
 
     public EngineSpec Spec { get; }
 
     public GasTable Gas { get; }
 
-    /// <summary>The gases as the pipes have them.</summary>
-    public PipeGas PipeGas { get; }
+    /// <summary>The gases as the pipes have them; null without pipes.</summary>
+    public PipeGas? PipeGas { get; }
 
     public Network Network { get; }
 
@@ -75,10 +78,10 @@ internal sealed class MarchSetup
     /// </summary>
     private int StepsOfPipes(double cycleTime, int least)
     {
-        const double HotWave = 1000, Courant = 0.9;
+        const double HotWave = 1000;
         const int Round = 40;
         var shortest = Network.Pipes.Min(p => p.Duct.CellLength);
-        var steps = cycleTime * HotWave / (Courant * shortest);
+        var steps = cycleTime * HotWave / (March.Courant * shortest);
         steps = steps / 2 > least ? steps / 2 : steps;
         return (int)Math.Ceiling(steps / Round) * Round;
     }

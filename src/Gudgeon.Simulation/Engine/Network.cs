@@ -44,6 +44,7 @@ internal sealed class Network
     {
         Cylinders = new int[spec.Cylinders.Count];
         Ports = new int[spec.Cylinders.Count];
+        ExhaustPorts = new int[spec.Cylinders.Count];
         Imposed = spec.ImposedPorts is not null;
         Piped = spec.Pipework is not null && !Imposed;
         AddIntake(spec);
@@ -78,6 +79,9 @@ internal sealed class Network
     /// <summary>The pipes; none in the lumped depth.</summary>
     public PipeLine[] Pipes { get; private set; } = [];
 
+    /// <summary>Which of <see cref="Pipes"/> are the stretches of one pipe, in a row.</summary>
+    public Range[] WholePipes { get; private set; } = [];
+
     public int Airbox { get; private set; } = -1;
 
     public int Delivery { get; private set; } = -1;
@@ -89,6 +93,9 @@ internal sealed class Network
 
     /// <summary>Inlet port of each cylinder; −1 where a pipe leads to its valve.</summary>
     public int[] Ports { get; }
+
+    /// <summary>What the exhaust valves of each cylinder open to; −1 where a pipe leads away from them.</summary>
+    public int[] ExhaustPorts { get; }
 
     /// <summary>Node of each cylinder.</summary>
     public int[] Cylinders { get; }
@@ -135,7 +142,7 @@ internal sealed class Network
         var end = turbine is null ? Tailpipe : Piped ? Add(turbine.VoluteVolume) : Collector;
         if (Piped)
         {
-            Pipes = new PipeNetwork(spec, Cylinders, Plenum, end, Add).Lines;
+            (Pipes, WholePipes) = new PipeNetwork(spec, Cylinders, Plenum, end, Add).Laid();
         }
 
         if (turbine is not null)
@@ -151,6 +158,7 @@ internal sealed class Network
 
     private void AddCylinder(EngineSpec spec, int c)
     {
+        ExhaustPorts[c] = -1;
         Ports[c] = Piped ? -1 : Add(Imposed ? 0 : spec.Intake.PortVolume);
         Cylinders[c] = Add(0);
         _links.Add(new(LinkKind.BlowBy, Cylinders[c], Crankcase, spec.Cylinders[c].BlowByArea, c));
@@ -159,14 +167,14 @@ internal sealed class Network
             return;
         }
 
-        var exhaust = Imposed ? Add(0) : Collector;
+        ExhaustPorts[c] = Imposed ? Add(0) : Collector;
         if (!Imposed)
         {
             _links.Add(new(LinkKind.Runner, Plenum, Ports[c], spec.Intake.RunnerArea, c));
         }
 
         _links.Add(new(LinkKind.InletValve, Ports[c], Cylinders[c], 0, c));
-        _links.Add(new(LinkKind.ExhaustValve, Cylinders[c], exhaust, 0, c));
+        _links.Add(new(LinkKind.ExhaustValve, Cylinders[c], ExhaustPorts[c], 0, c));
     }
 
     private int Add(double volume)

@@ -51,6 +51,7 @@ internal sealed class PipeNetwork
     private const double SameWidth = 1e-5;
 
     private readonly List<PipeLine> _lines = [];
+    private readonly List<Range> _whole = [];
     private readonly PipeworkSpec _pipework;
     private readonly int[] _cylinders;
     private readonly Func<double, int> _addNode;
@@ -73,10 +74,10 @@ internal sealed class PipeNetwork
             AddExhaust(tree, new(outside == Network.Tailpipe ? EndKind.OpenAir : EndKind.Volume, outside, _pipework.OutletLoss), "");
         }
 
-        Lines = [.. _lines];
     }
 
-    public PipeLine[] Lines { get; }
+    /// <summary>The pipes, and which of them are the stretches of one.</summary>
+    public (PipeLine[] Lines, Range[] Whole) Laid() => ([.. _lines], [.. _whole]);
 
     private void AddInlet(PipeTree tree, PipeEnding start, string trunk)
     {
@@ -117,6 +118,7 @@ internal sealed class PipeNetwork
     private void AddPipe(string name, string trunk, PipeSpec pipe, bool intake, PipeEnding first, PipeEnding last)
     {
         var stretches = Stretches(pipe.Tapers);
+        _whole.Add(_lines.Count..(_lines.Count + stretches.Count));
         var whole = pipe.Tapers.Sum(t => t.Length);
         for (var k = 0; k < stretches.Count; k++)
         {

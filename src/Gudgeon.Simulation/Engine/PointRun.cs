@@ -56,7 +56,7 @@ internal static class PointRun
     {
         if (withTraces)
         {
-            march.Record.Detail = new CycleDetail([.. setup.Spec.Cylinders.Select(c => c.FiringAngle)], setup.Network.Pipes, march.Steps);
+            march.Record.Detail = new CycleDetail([.. setup.Spec.Cylinders.Select(c => c.FiringAngle)], [.. setup.Network.WholePipes.Select(w => setup.Network.Pipes[w])], march.Steps);
             repeat.Begin();
             march.Cycle();
             repeat.End();

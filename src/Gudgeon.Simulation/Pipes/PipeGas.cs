@@ -213,6 +213,8 @@ internal sealed class PipeGas
     private static double[] Fit(Func<double, double> energy)
     {
         const int Nodes = 64;
+        double Angle(int k) => Math.PI * (k + 0.5) / Nodes;
+        var energies = Enumerable.Range(0, Nodes).Select(k => energy(Middle + (Math.Cos(Angle(k)) / PerKelvin))).ToArray();
         var terms = new double[Degree + 1];
         var (before, now) = (new double[Degree + 1], new double[Degree + 1]);
         now[0] = 1;
@@ -221,8 +223,7 @@ internal sealed class PipeGas
             var c = 0.0;
             for (var k = 0; k < Nodes; k++)
             {
-                var angle = Math.PI * (k + 0.5) / Nodes;
-                c += energy(Middle + (Math.Cos(angle) / PerKelvin)) * Math.Cos(n * angle) * (n == 0 ? 1.0 : 2.0) / Nodes;
+                c += energies[k] * Math.Cos(n * Angle(k)) * (n == 0 ? 1.0 : 2.0) / Nodes;
             }
 
             for (var j = 0; j <= Degree; j++)
