@@ -145,9 +145,9 @@ internal static class Mouth
         return new(-density * inwards * area, pressure, -inwards, density, beyond.Enthalpy);
     }
 
-    /// <summary>R·T of gas that came out of rest to a velocity, J/kg.</summary>
+    /// <summary>R·T of gas that came out of rest to a velocity, J/kg; no colder than at the speed of sound, where the mouth chokes.</summary>
     private static double Flowing(in Beyond beyond, double velocity) =>
-        Math.Max(beyond.RT - ((beyond.Gamma - 1) / beyond.Gamma * 0.5 * velocity * velocity), 0.05 * beyond.RT);
+        Math.Max(beyond.RT - ((beyond.Gamma - 1) / beyond.Gamma * 0.5 * velocity * velocity), 2 / (beyond.Gamma + 1) * beyond.RT);
 
     /// <summary>Mass flow through one square metre of throat, kg/(s·m²).</summary>
     /// <param name="pressure">A pressure on the isentrope that leads to the throat, Pa.</param>

@@ -48,13 +48,14 @@ public class MouthTests
 
     /// <summary>The same over the whole range in small steps, where an entry of any loss comes to the speed of sound.</summary>
     [Theory]
-    [InlineData(0)]
-    [InlineData(0.3)]
-    [InlineData(1)]
-    [InlineData(1.5)]
-    public void AnEntryChokesWithoutAJump(double heads)
+    [InlineData(0, 380)]
+    [InlineData(0.3, 380)]
+    [InlineData(1, 380)]
+    [InlineData(1.5, 380)]
+    [InlineData(2, 1500)]
+    public void AnEntryChokesWithoutAJump(double heads, double temperature)
     {
-        var end = End(1.5e5, 380, 0, 1.3);
+        var end = End(1.5e5, temperature, 0, 1.3);
         var last = 0.0;
         for (var pressure = 1.5e5; pressure < 15e5; pressure *= 1.001)
         {
@@ -64,6 +65,18 @@ public class MouthTests
         }
 
         Assert.InRange(last, -10, -1);
+    }
+
+    /// <summary>Thin hot gas before cold gas of sixteen times its pressure: far beyond choking, and so at the choked flow. Critical flow of an ideal gas behind a loss of two heads, by hand.</summary>
+    [Fact]
+    public void AnEntryOfTwoHeadsIntoThinGasIsChoked()
+    {
+        const double Gamma = 1.3010752688172043, Rest = 968245.4091159553, Temperature = 292.1794305643486;
+        var flow = Mouth.Open(new(0.21574012703248244, 0, 59874.14171519782, 801436.5541836037, 2.8877578710102503), At(Rest, (Temperature, Gamma)), Area, 2, 0);
+        var critical = 287 * Temperature * 2 / (Gamma + 1);
+        var pressure = Rest / (1 + (2 * (Math.Pow((Gamma + 1) / 2, Gamma / (Gamma - 1)) - 1)));
+        Assert.Equal(pressure, flow.Pressure, 1e-6 * pressure);
+        Assert.Equal(-pressure / critical * Math.Sqrt(Gamma * critical) * Area, flow.Outwards, 1e-6);
     }
 
     /// <summary>No more than a throat lets through at the speed of sound, from the rest of the side that gives.</summary>
