@@ -22,4 +22,17 @@ public static class Valve
     public static readonly Field FlowTable = Subject.Table("flowTable", "Flow coefficients", "Coefficient on the valve curtain against lift; reverse flow when it was measured.", new Column("lift", Dimension.Length, "mm"), new Column("forward", Dimension.Number, ""), new Column("reverse", Dimension.Number, "", Optional: true));
     public static readonly Field BenchTable = Subject.Table("benchTable", "Flow bench readings", "Flow of one port (all its valves) against lift at the bench's test pressure.", new Column("lift", Dimension.Length, "mm"), new Column("flow", Dimension.VolumeFlow, "L/s"), new Column("reverse", Dimension.VolumeFlow, "L/s", Optional: true));
     public static readonly Field BenchPressure = Subject.Amount("benchPressure", "Test pressure of the flow bench", Dimension.Pressure, "inH2O", (3, 60));
+    public static readonly Field StemAngle = Subject.Amount("stemAngle", "Stem angle from the cylinder axis", Dimension.Angle, "°", (0, 45), "drawing, or protractor on the head face", zero: true, most: Math.PI / 3);
+    public static readonly Field StemDiameter = Subject.Amount("stemDiameter", "Stem diameter", Dimension.Length, "mm", (3.5, 12), "micrometer, three heights");
+    public static readonly Field ThroatDiameter = Subject.Amount("throatDiameter", "Throat diameter below the seat", Dimension.Length, "mm", (10, 65), "telescopic gauge");
+    public static readonly Field SeatWidth = Subject.Amount("seatWidth", "Seat width", Dimension.Length, "mm", (0.5, 4), "marking blue and calliper");
+    public static readonly Field SeatAngle = Subject.Amount("seatAngle", "Seat angle from the valve head's plane", Dimension.Angle, "°", (20, 60), help: "45° when left out.");
+    public static readonly Field PistonClearance = Subject.Amount("pistonClearance", "Room to the piston at TDC, valve shut, along the stem", Dimension.Length, "mm", (1, 20), "push the valve down at TDC until it touches, dial gauge on the stem");
+    public static readonly Field PocketDepth = Subject.Amount("pocketDepth", "Depth of the piston's valve pocket", Dimension.Length, "mm", (0.2, 15), "depth gauge, from the crown's edge, along the bore", "With the recess, deck height and gasket it gives the room to the piston where that was not read.", zero: true);
+    public static readonly Field Recess = Subject.Amount("recess", "Valve head above the head face, valve shut", Dimension.Length, "mm", (-3, 20), "depth gauge along the bore", "Negative when it stands proud.", signed: true);
+    public static readonly Field PocketDiameter = Subject.Amount("pocketDiameter", "Diameter of the valve pocket", Dimension.Length, "mm", (15, 80), "calliper");
+    public static readonly Field ClayClearance = Subject.Amount("clayClearance", "Least room to the piston by clay or dial gauge", Dimension.Length, "mm", (0.3, 12), "clay on the crown, two turns by hand, its thinnest place; or a dial gauge with a light spring");
+    public static readonly Field Shim = Subject.Amount("shim", "Lash shim fitted", Dimension.Length, "mm", (1, 6), "micrometer; the mark wears off");
+    public static readonly Field LashMin = Subject.Amount("lashMin", "Least lash allowed", Dimension.Length, "mm", (0.02, 0.5), help: "By the maker of the cam.");
+    public static readonly Field LashMax = Subject.Amount("lashMax", "Greatest lash allowed", Dimension.Length, "mm", (0.05, 0.6), help: "By the maker of the cam.");
 }

@@ -38,7 +38,7 @@ public static class BookRules
         }
 
         NotNegative(path, table);
-        if (value.Field == Valve.LiftTable)
+        if (value.Field == Valve.LiftTable || value.Field == Cam.LiftTable)
         {
             VerifyLift(path, table);
         }

@@ -77,6 +77,8 @@ public static class App
         Verb<GivesCommand>("gives", "What gives first: every reserve over a family of boost levels, or of rev limits without a blower.");
         Verb<ChangesCommand>("changes", "What each change does: findings before and after, verdicts turned, what must be measured again.");
         Verb<NeedCommand>("need", "From a goal: the air, boost, fuel, injectors and drive ratio that a power or a quarter-mile time needs. Exit code 3: out of reach.").WithExample("need", "heron.json", "--power", "165kW");
+        names.Add("head");
+        config.AddBranch("head", Head.HeadVerbs.Add);
         Verb<ServeCommand>("serve", "Serve the pages: every part of the work in a browser, from this machine only unless --share is given.").WithExample("serve", "heron.gudgeon", "--share");
         StoreVerbs(config, names);
     }

@@ -11,6 +11,7 @@ internal static class BookLinks
         ("changes", "Changes"),
         ("holds", "Will it hold"),
         ("run", "Run"),
+        ("head", "Head"),
         ("sprint", "Sprint"),
         ("measure", "Measure"),
     ];
