@@ -1,0 +1,134 @@
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Calc.ValveTrain;
+
+/// <summary>
+/// Takes the reading noise out of a lift curve: of all curves near the readings the one with the least third differences,
+/// weighed so that no lift moves further than a bound.
+/// </summary>
+public static class LiftSmoothing
+{
+    /// <summary>Half the width of the band of the equations.</summary>
+    private const int Reach = 3;
+
+    private const int Halvings = 48;
+
+    /// <summary>Logarithm of a weight that leaves hardly more than a parabola; more would drown in round-off.</summary>
+    private const double MostWeight = 8;
+
+    /// <summary>A smoother curve, none of whose lifts is further than the bound from the reading.</summary>
+    /// <param name="lifts">Lifts at even steps of angle, m.</param>
+    /// <param name="bound">The furthest that a lift may move, m.</param>
+    /// <returns>Smoothed lifts, m.</returns>
+    [Formula("lift curve smoothing", "y = min(sum((y - s)^2) + λ sum((Δ3 y)^2)); max(|y - s|) <= b", "Whittaker (1923), On a new method of graduation, Proc. Edinburgh Math. Soc. 41; Eilers (2003), A perfect smoother, Anal. Chem. 75", Provenance = Provenance.FromMemory, Validity = "even steps of angle; λ is the greatest that keeps the bound")]
+    [return: Quantity("smoothed lifts", Dimension.Length, "mm", Symbol = "y")]
+    public static double[] Within(
+        [Quantity("lifts at even steps", Dimension.Length, "mm", Symbol = "s")] double[] lifts,
+        [Quantity("furthest move", Dimension.Length, "mm", Symbol = "b", Min = 0)] double bound)
+    {
+        if (lifts.Length <= 2 * Reach || bound <= 0)
+        {
+            return [.. lifts];
+        }
+
+        // The move grows with the weight, so halving of its logarithm finds the bound.
+        var (low, high) = (-12.0, MostWeight);
+        var best = lifts;
+        for (var i = 0; i < Halvings; i++)
+        {
+            var middle = 0.5 * (low + high);
+            var tried = Smoothed(lifts, Math.Pow(10, middle));
+            if (Furthest(lifts, tried) <= bound)
+            {
+                (low, best) = (middle, tried);
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        return [.. best];
+    }
+
+    private static double Furthest(double[] a, double[] b)
+    {
+        var most = 0.0;
+        for (var i = 0; i < a.Length; i++)
+        {
+            most = Math.Max(most, Math.Abs(a[i] - b[i]));
+        }
+
+        return most;
+    }
+
+    /// <summary>Solves (1 + λ D'D) y = s, D the third differences, by the banded Cholesky factors.</summary>
+    private static double[] Smoothed(double[] lifts, double weight)
+    {
+        ReadOnlySpan<double> difference = [-1, 3, -3, 1];
+        var n = lifts.Length;
+        var band = new double[n, Reach + 1];
+        for (var i = 0; i < n; i++)
+        {
+            band[i, 0] = 1;
+        }
+
+        for (var row = 0; row + Reach < n; row++)
+        {
+            for (var i = 0; i <= Reach; i++)
+            {
+                for (var j = 0; j <= i; j++)
+                {
+                    band[row + i, i - j] += weight * difference[i] * difference[j];
+                }
+            }
+        }
+
+        Factor(band, n);
+        return Solve(band, lifts);
+    }
+
+    private static void Factor(double[,] band, int n)
+    {
+        for (var i = 0; i < n; i++)
+        {
+            for (var j = Math.Max(0, i - Reach); j <= i; j++)
+            {
+                var sum = band[i, i - j];
+                for (var k = Math.Max(0, i - Reach); k < j; k++)
+                {
+                    sum -= band[i, i - k] * (j - k <= Reach ? band[j, j - k] : 0);
+                }
+
+                band[i, i - j] = i == j ? Math.Sqrt(sum) : sum / band[j, 0];
+            }
+        }
+    }
+
+    private static double[] Solve(double[,] band, double[] right)
+    {
+        var n = right.Length;
+        double[] y = [.. right];
+        for (var i = 0; i < n; i++)
+        {
+            for (var k = Math.Max(0, i - Reach); k < i; k++)
+            {
+                y[i] -= band[i, i - k] * y[k];
+            }
+
+            y[i] /= band[i, 0];
+        }
+
+        for (var i = n - 1; i >= 0; i--)
+        {
+            for (var k = i + 1; k <= Math.Min(n - 1, i + Reach); k++)
+            {
+                y[i] -= band[k, k - i] * y[k];
+            }
+
+            y[i] /= band[i, 0];
+        }
+
+        return y;
+    }
+}
