@@ -1,4 +1,5 @@
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Head;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Chamber;
@@ -103,26 +104,9 @@ public static class EngineAssembly
     private static ValveSpec? Valves(View view, string index)
     {
         var (count, diameter) = (view.Count(Valve.Count, index), view.Amount(Valve.HeadDiameter, index));
-        var lift = Lift(view, index);
+        var lift = ValveLift.Of(view, index);
         var flow = Flow(view, index, count, diameter);
         return lift is null || flow is null || count == 0 ? null : new ValveSpec { Count = count, HeadDiameter = diameter, Lift = lift, Flow = flow };
-    }
-
-    private static LiftCurve? Lift(View view, string index)
-    {
-        if (view.TableIf(Valve.LiftTable, index) is { } table)
-        {
-            return new LiftCurve([.. table["angle"].Select(a => a * 180 / Math.PI)], table["lift"]);
-        }
-
-        var (opens, closes, lift) = (view.Amount(Valve.Opens, index), view.Amount(Valve.Closes, index), view.Amount(Valve.Lift, index));
-        if (double.IsNaN(opens + closes + lift))
-        {
-            return null;
-        }
-
-        var (from, to) = index.StartsWith("inlet", StringComparison.Ordinal) ? (360.0, 540.0) : (180.0, 360.0);
-        return LiftCurve.Smooth(from - (opens * 180 / Math.PI), to + (closes * 180 / Math.PI), lift);
     }
 
     private static FlowTable? Flow(View view, string index, int count, double diameter)

@@ -8,7 +8,8 @@ public static class Cam
 {
     private static readonly Subject Subject = new("cam", "Cam", Indexing.Valve);
 
-    public static readonly Field LiftTable = Subject.Table("liftTable", "Lobe lift curve", "Lift of the follower on the cam against the cam's own angle from the nose, negative while it opens. Zero at both ends.", new Column("angle", Dimension.Angle, "°"), new Column("lift", Dimension.Length, "mm"));
+    public static readonly Field LiftTable = Subject.Table("liftTable", "Lobe lift curve", "Lift of a flat-ended gauge on the lobe against the cam's own angle from the nose, negative while it opens. Zero at both ends.", new Column("angle", Dimension.Angle, "°"), new Column("lift", Dimension.Length, "mm"));
+    public static readonly Field SmoothingBound = Subject.Amount("smoothingBound", "How far smoothing may move a lift", Dimension.Length, "mm", (0.001, 0.05), help: "Before a measured curve is differentiated; what the dial gauge can be read to. 0.01 mm when left out (common practice).", zero: true);
     public static readonly Field Law = Subject.Choice<LobeLaw>("law", "Law of the lobe", "Makes a lobe from duration and lift where none has been measured.");
     public static readonly Field Duration = Subject.Amount("duration", "Duration of the lobe, crank degrees", Dimension.Angle, "°", (150, 360), help: "Between the tops of the ramps.", most: 4 * Math.PI);
     public static readonly Field Lift = Subject.Amount("lift", "Lift of the lobe, ramp counted", Dimension.Length, "mm", (3, 16), "dial gauge on the base circle and the nose");
@@ -19,7 +20,8 @@ public static class Cam
     public static readonly Field CentreTolerance = Subject.Amount("centreTolerance", "Lobe centre tolerance, crank degrees", Dimension.Angle, "°", (0.2, 5), help: "How far chain, sprocket and reading may leave the cam off its place; 2° when left out.");
     public static readonly Field Advance = Subject.Amount("advance", "Cam advanced against its lift curve, crank degrees", Dimension.Angle, "°", (-15, 15), help: "Earlier counts positive; for sprockets moved after the curve was read.", signed: true);
     public static readonly Field WheelTable = Subject.Table("wheelTable", "Degree-wheel readings", "Crank angle from overlap TDC (before it negative) at which the valve passes a lift, opening and closing: 1 mm at 20° at 190°. One lift or several.", new Column("lift", Dimension.Length, "mm"), new Column("opening", Dimension.Angle, "°"), new Column("closing", Dimension.Angle, "°"));
-    public static readonly Field WheelReading = Subject.Amount("wheelReading", "Reading of the degree wheel, ±", Dimension.Angle, "°", (0.1, 3), help: "How well one angle can be read, TDC stop and pointer counted; 0.5° when left out (common practice).");
+    public static readonly Field WheelZero = Subject.Amount("wheelZero", "Degree wheel off true TDC, crank degrees", Dimension.Angle, "°", (-3, 3), "positive stop, both sides", "0° ± 0.5° says how well TDC was found; its ± goes into the lobe centre. Positive when the wheel reads too much.", signed: true);
+    public static readonly Field WheelReading = Subject.Amount("wheelReading", "Reading of the degree wheel, ±", Dimension.Angle, "°", (0.1, 3), help: "How well one angle can be read, TDC apart; 0.5° when left out (common practice).");
     public static readonly Field SprocketTeeth = Subject.Count("sprocketTeeth", "Teeth of the cam sprocket", (16, 60), 6);
     public static readonly Field SlotRadius = Subject.Amount("slotRadius", "Radius of the sprocket's slots", Dimension.Length, "mm", (10, 60));
     public static readonly Field SlotTravel = Subject.Amount("slotTravel", "Travel of the sprocket's slots, each way", Dimension.Length, "mm", (0.5, 10));

@@ -1,10 +1,10 @@
-using Gudgeon.Calc.Catalogue;
-
 namespace Gudgeon.Calc.ValveTrain;
 
 /// <summary>
 /// Takes the reading noise out of a lift curve: of all curves near the readings the one with the least third differences,
-/// weighed so that no lift moves further than a bound.
+/// weighed so that no lift moves further than a bound: y = min(sum((y - s)²) + λ sum((Δ³y)²)), λ the greatest that keeps the
+/// bound. Whittaker (1923), On a new method of graduation, Proc. Edinburgh Math. Soc. 41; Eilers (2003), A perfect smoother,
+/// Anal. Chem. 75 (both from memory).
 /// </summary>
 public static class LiftSmoothing
 {
@@ -20,11 +20,9 @@ public static class LiftSmoothing
     /// <param name="lifts">Lifts at even steps of angle, m.</param>
     /// <param name="bound">The furthest that a lift may move, m.</param>
     /// <returns>Smoothed lifts, m.</returns>
-    [Formula("lift curve smoothing", "y = min(sum((y - s)^2) + λ sum((Δ3 y)^2)); max(|y - s|) <= b", "Whittaker (1923), On a new method of graduation, Proc. Edinburgh Math. Soc. 41; Eilers (2003), A perfect smoother, Anal. Chem. 75", Provenance = Provenance.FromMemory, Validity = "even steps of angle; λ is the greatest that keeps the bound")]
-    [return: Quantity("smoothed lifts", Dimension.Length, "mm", Symbol = "y")]
     public static double[] Within(
-        [Quantity("lifts at even steps", Dimension.Length, "mm", Symbol = "s")] double[] lifts,
-        [Quantity("furthest move", Dimension.Length, "mm", Symbol = "b", Min = 0)] double bound)
+        double[] lifts,
+        double bound)
     {
         if (lifts.Length <= 2 * Reach || bound <= 0)
         {

@@ -53,15 +53,17 @@ public sealed class RunningSquishCheck : Check
 
     public override Judgement Examine(View view, string index)
     {
-        var pull = view.Work(
-            RodLoads.Stretch,
-            view.Amount(Piston.Mass, index) + view.Amount(Rod.SmallEndMass, index),
-            view.Amount(Crank.Stroke) / 2,
-            view.Amount(Rod.Length, index),
-            view.Amount(Engine.RevLimit),
-            view.Amount(Rod.ShankArea, index),
-            view.AmountOr(Rod.Modulus, 205e9, index));
-        var left = view.Work(Squish.Running, SquishCheck.Cold(view, index), pull.Stretch, 0.0, 0.0, 0.0);
+        var left = view.Work(Squish.Running, SquishCheck.Cold(view, index), Stretch(view, index), 0.0, 0.0, 0.0);
         return Judgement.AtLeast("running squish clearance", left, view.Limit("squish-running.min", Dimension.Length, "mm", 0.5e-3), Dimension.Length, "mm", "common practice, no source");
     }
+
+    /// <summary>By how much a rod is longer at TDC at the rev limit, m.</summary>
+    internal static double Stretch(View view, string cylinder) => view.Work(
+        RodLoads.Stretch,
+        view.Amount(Piston.Mass, cylinder) + view.Amount(Rod.SmallEndMass, cylinder),
+        view.Amount(Crank.Stroke) / 2,
+        view.Amount(Rod.Length, cylinder),
+        view.Amount(Engine.RevLimit),
+        view.Amount(Rod.ShankArea, cylinder),
+        view.AmountOr(Rod.Modulus, 205e9, cylinder)).Stretch;
 }

@@ -1,0 +1,102 @@
+using Gudgeon.Calc.ValveTrain;
+using MathNet.Numerics.Interpolation;
+
+namespace Gudgeon.Book.Head;
+
+/// <summary>A lift curve with its derivatives at even steps of the cam's angle.</summary>
+/// <param name="First">First angle from the nose, cam rad.</param>
+/// <param name="Step">Step, cam rad.</param>
+/// <param name="Lift">Lifts, m.</param>
+/// <param name="Slope">First derivatives, m/rad.</param>
+/// <param name="Curvature">Second derivatives, m/rad².</param>
+/// <param name="Jerk">Third derivatives, m/rad³.</param>
+public sealed record LiftPoints(double First, double Step, double[] Lift, double[] Slope, double[] Curvature, double[] Jerk)
+{
+    /// <summary>Half a degree of the cam: a degree of the crank.</summary>
+    private const double Fine = 0.5 * Math.PI / 180;
+
+    /// <summary>Shut points set before and after a measured curve, so that it leaves the seat and comes back without a kink.</summary>
+    private const int Shut = 6;
+
+    /// <summary>Angles from the nose, cam rad.</summary>
+    public double[] Angles => [.. Enumerable.Range(0, Lift.Length).Select(i => First + (i * Step))];
+
+    /// <summary>Lift and derivatives at any angle from the nose, cam rad; nothing beyond the ends.</summary>
+    public LawPoint At(double angle)
+    {
+        var place = (angle - First) / Step;
+        if (!(place >= 0 && place <= Lift.Length - 1))
+        {
+            return default;
+        }
+
+        var i = Math.Min((int)place, Lift.Length - 2);
+        var t = place - i;
+        var (a, b) = (1 - t, t);
+        return new LawPoint(
+            (Lift[i] * a * a * (1 + (2 * b))) + (Slope[i] * Step * b * a * a) + (Lift[i + 1] * b * b * (1 + (2 * a))) - (Slope[i + 1] * Step * a * b * b),
+            (Slope[i] * a * a * (1 + (2 * b))) + (Curvature[i] * Step * b * a * a) + (Slope[i + 1] * b * b * (1 + (2 * a))) - (Curvature[i + 1] * Step * a * b * b),
+            (Curvature[i] * a) + (Curvature[i + 1] * b),
+            (Jerk[i] * a) + (Jerk[i + 1] * b));
+    }
+
+    /// <summary>From a law that knows its derivatives.</summary>
+    /// <param name="reach">Angle on each side of the nose beyond which there is no lift, cam rad.</param>
+    /// <param name="at">Lift and derivatives at an angle from the nose.</param>
+    internal static LiftPoints Of(double reach, Func<double, LawPoint> at)
+    {
+        var half = (int)Math.Ceiling(reach / Fine);
+        var points = Enumerable.Range(-half, (2 * half) + 1).Select(i => at(i * Fine)).ToArray();
+        return new LiftPoints(-half * Fine, Fine, [.. points.Select(p => p.Lift)], [.. points.Select(p => p.Slope)], [.. points.Select(p => p.Curvature)], [.. points.Select(p => p.Jerk)]);
+    }
+
+    /// <summary>From readings: brought to even steps, smoothed within a bound, a cubic spline laid through.</summary>
+    /// <param name="angles">Angles from the nose, cam rad, rising.</param>
+    /// <param name="lifts">Lifts, m; none at both ends.</param>
+    /// <param name="bound">The furthest that a lift may move, m.</param>
+    internal static LiftPoints Of(double[] angles, double[] lifts, double bound)
+    {
+        var (first, step, even) = Evenly(angles, lifts);
+        var shut = new double[Shut];
+        var smooth = LiftSmoothing.Within([.. shut, .. even, .. shut], bound);
+        first -= Shut * step;
+        var spline = CubicSpline.InterpolateNatural(Enumerable.Range(0, smooth.Length).Select(i => first + (i * step)), smooth);
+        return Sampled(spline, first, first + ((smooth.Length - 1) * step));
+    }
+
+    /// <summary>From a lift that can be had at any angle but knows no derivatives.</summary>
+    internal static LiftPoints Of(double reach, Func<double, double> lift)
+    {
+        var half = (int)Math.Ceiling(reach / Fine);
+        var angles = Enumerable.Range(-half, (2 * half) + 1).Select(i => i * Fine).ToArray();
+        return Sampled(CubicSpline.InterpolateNatural(angles, angles.Select(lift)), angles[0], angles[^1]);
+    }
+
+    private static LiftPoints Sampled(CubicSpline spline, double from, double to)
+    {
+        var angles = Enumerable.Range(0, (int)Math.Round((to - from) / Fine) + 1).Select(i => Math.Min(from + (i * Fine), to)).ToArray();
+        var curvature = angles.Select(spline.Differentiate2).ToArray();
+        return new LiftPoints(from, Fine, [.. angles.Select(spline.Interpolate)], [.. angles.Select(spline.Differentiate)], curvature, [.. angles.Select((_, i) => Difference(curvature, i))]);
+    }
+
+    /// <summary>A cubic spline's own third derivative jumps at every reading; the second's difference over two steps says the same without.</summary>
+    private static double Difference(double[] values, int i)
+    {
+        var (before, after) = (Math.Max(0, i - 1), Math.Min(values.Length - 1, i + 1));
+        return (values[after] - values[before]) / ((after - before) * Fine);
+    }
+
+    private static (double First, double Step, double[] Lifts) Evenly(double[] angles, double[] lifts)
+    {
+        var steps = angles.Zip(angles.Skip(1), (a, b) => b - a).ToList();
+        var step = Math.Max(steps.Min(), Fine);
+        if (steps.TrueForAll(s => Math.Abs(s - step) < 1e-6))
+        {
+            return (angles[0], step, lifts);
+        }
+
+        var count = (int)Math.Floor((angles[^1] - angles[0]) / step) + 1;
+        var spline = CubicSpline.InterpolateAkima(angles, lifts);
+        return (angles[0], step, [.. Enumerable.Range(0, count + 1).Select(i => i == count ? 0 : Math.Max(0, spline.Interpolate(angles[0] + (i * step))))]);
+    }
+}

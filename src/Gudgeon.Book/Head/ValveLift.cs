@@ -1,0 +1,60 @@
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Simulation.Engine;
+
+namespace Gudgeon.Book.Head;
+
+/// <summary>Lift of a valve, lash taken off, against the crank: the one notion of it that the engine, the checks and the sheets have.</summary>
+internal static class ValveLift
+{
+    private const double Degrees = 180 / Math.PI;
+
+    /// <summary>
+    /// The lift curve read at the valve, else what its cam gives, else a smooth one from opening, closing and lift; null,
+    /// and what is missing noted, when none of them is known.
+    /// </summary>
+    public static LiftCurve? Of(View view, string index)
+    {
+        if (view.TableIf(Valve.LiftTable, index) is { } table)
+        {
+            var advance = view.AmountOr(Cam.Advance, 0, index);
+            return new LiftCurve([.. table["angle"].Select(a => (a - advance) * Degrees)], table["lift"]);
+        }
+
+        return view.Knows(Cam.LiftTable, index) || view.Knows(Cam.Law, index) ? OfCam(view, index) : Smooth(view, index);
+    }
+
+    /// <summary>Crank angles after firing TDC, rad, and lifts, m, of a curve.</summary>
+    public static (double[] Angles, double[] Lifts) InRadians(LiftCurve curve) => ([.. curve.Angles.Select(a => a / Degrees)], [.. curve.Lifts]);
+
+    private static LiftCurve? OfCam(View view, string index)
+    {
+        if (CamMotion.Of(view, index) is not { } motion || double.IsNaN(motion.Centre))
+        {
+            return null;
+        }
+
+        var lifts = motion.Points.Lift.Select(l => Math.Max(0, l - motion.Lash)).ToArray();
+        var (first, last) = (Array.FindIndex(lifts, l => l > 0), Array.FindLastIndex(lifts, l => l > 0));
+        if (first <= 0 || last == lifts.Length - 1)
+        {
+            throw new Values.BadInputException($"{Valve.Lash.At(index)}: given {Valve.Lash.Print(motion.Lash)}, wanted less than the lift of the cam");
+        }
+
+        var open = Enumerable.Range(first - 1, last - first + 3).ToList();
+        return new LiftCurve([.. open.Select(i => (motion.Centre + (2 * (motion.Points.First + (i * motion.Points.Step)))) * Degrees)], [.. open.Select(i => lifts[i])]);
+    }
+
+    private static LiftCurve? Smooth(View view, string index)
+    {
+        var (opens, closes, lift) = (view.Amount(Valve.Opens, index), view.Amount(Valve.Closes, index), view.Amount(Valve.Lift, index));
+        if (double.IsNaN(opens + closes + lift))
+        {
+            return null;
+        }
+
+        var (from, to) = index.StartsWith("inlet", StringComparison.Ordinal) ? (360.0, 540.0) : (180.0, 360.0);
+        var advance = view.AmountOr(Cam.Advance, 0, index) * Degrees;
+        return LiftCurve.Smooth(from - (opens * Degrees) - advance, to + (closes * Degrees) - advance, lift);
+    }
+}

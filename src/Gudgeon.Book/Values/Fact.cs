@@ -1,0 +1,20 @@
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Book.Values;
+
+/// <summary>One number of a sheet with what it is.</summary>
+/// <param name="Name">"lobe separation".</param>
+/// <param name="Value">SI; null or NaN when it is not known.</param>
+/// <param name="Dimension">What it measures.</param>
+/// <param name="Unit">Display unit, metric.</param>
+public sealed record Fact(string Name, double? Value, Dimension Dimension, string Unit)
+{
+    /// <summary>A remark beside it: where it stands, what it rests on.</summary>
+    public string Remark { get; init; } = "";
+
+    /// <summary>Whether it is known.</summary>
+    public bool Known => Value is { } si && !double.IsNaN(si);
+
+    /// <summary>The number with its unit; "not known" when it is not.</summary>
+    public string Print(bool imperial, int digits = 4) => Known ? Figures.Print(Value!.Value, Dimension, Unit, digits, imperial) : "not known";
+}
