@@ -17,6 +17,12 @@ public sealed record CamMotion(LiftPoints Points, double Lash, double Centre, st
 
     private const double UsualBound = 0.01e-3;
 
+    /// <summary>Less lift than this, m, is none: round-off, or what smoothing may have moved.</summary>
+    public double Blur { get; init; } = 1e-6;
+
+    /// <summary>Crank angles after firing TDC of its points, degrees.</summary>
+    public double[] CrankDegrees => [.. Points.Angles.Select(a => (Centre + (2 * a)) * 180 / Math.PI)];
+
     /// <summary>Lift of the lobe on a flat follower with its derivatives; null when no lobe is known, only its lift at the valve.</summary>
     public LiftPoints? Lobe { get; init; }
 
@@ -74,7 +80,8 @@ public sealed record CamMotion(LiftPoints Points, double Lash, double Centre, st
         var centre = view.Amount(Cam.Centre, index) * (index.StartsWith("inlet", StringComparison.Ordinal) ? 1 : -1);
         var lash = view.AmountOr(Valve.Lash, 0, index);
         var crank = OverlapTdc + centre - view.AmountOr(Cam.Advance, 0, index);
-        return new CamMotion(Arms(view, index, lobe) ?? Scaled(lobe, Ratio(view, index)), lash, crank, from) { Lobe = lobe };
+        var motion = new CamMotion(Arms(view, index, lobe) ?? Scaled(lobe, Ratio(view, index)), lash, crank, from) { Lobe = lobe };
+        return view.Knows(Cam.LiftTable, index) ? motion with { Blur = view.AmountOr(Cam.SmoothingBound, UsualBound, index) } : motion;
     }
 
     private static bool Direct(View view, string index) => view.Knows(Follower.Kind, index) && view.Choice<FollowerKind>(Follower.Kind, index) is FollowerKind.Bucket;

@@ -13,7 +13,10 @@ internal static class ValveLift
     /// The lift curve read at the valve, else what its cam gives, else a smooth one from opening, closing and lift; null,
     /// and what is missing noted, when none of them is known.
     /// </summary>
-    public static LiftCurve? Of(View view, string index)
+    public static LiftCurve? Of(View view, string index) => IsDrawn(view, index) ? Drawn(view, index) : Smooth(view, index);
+
+    /// <summary>The curve that was read at the valve, else what its cam gives; null when neither is known.</summary>
+    public static LiftCurve? Drawn(View view, string index)
     {
         if (view.TableIf(Valve.LiftTable, index) is { } table)
         {
@@ -21,8 +24,10 @@ internal static class ValveLift
             return new LiftCurve([.. table["angle"].Select(a => (a - advance) * Degrees)], table["lift"]);
         }
 
-        return view.Knows(Cam.LiftTable, index) || view.Knows(Cam.Law, index) ? OfCam(view, index) : Smooth(view, index);
+        return IsDrawn(view, index) ? OfCam(view, index) : null;
     }
+
+    private static bool IsDrawn(View view, string index) => view.Knows(Valve.LiftTable, index) || view.Knows(Cam.LiftTable, index) || view.Knows(Cam.Law, index);
 
     /// <summary>Crank angles after firing TDC, rad, and lifts, m, of a curve.</summary>
     public static (double[] Angles, double[] Lifts) InRadians(LiftCurve curve) => ([.. curve.Angles.Select(a => a / Degrees)], [.. curve.Lifts]);
@@ -34,7 +39,7 @@ internal static class ValveLift
             return null;
         }
 
-        var lifts = motion.Points.Lift.Select(l => Math.Max(0, l - motion.Lash)).ToArray();
+        var lifts = motion.Points.Lift.Select(l => l - motion.Lash is var lift && lift > motion.Blur ? lift : 0).ToArray();
         var (first, last) = (Array.FindIndex(lifts, l => l > 0), Array.FindLastIndex(lifts, l => l > 0));
         if (first <= 0 || last == lifts.Length - 1)
         {

@@ -38,7 +38,7 @@ public class FollowerArmsTests
         var lobe = new Lobe(LobeLaw.Powers, 6e-3, 2.4, 0.2e-3, 0.4);
         var arms = new FollowerArms(lobe.At, BaseRadius, PivotToCam, CamArm, PadRadius, ValveArm);
         var top = arms.Lift(0);
-        Assert.InRange(top / 6e-3, FollowerArms.Ratio(BaseRadius, PivotToCam, CamArm, PadRadius, ValveArm) * 0.9, FollowerArms.Ratio(BaseRadius, PivotToCam, CamArm, PadRadius, ValveArm, 6e-3) * 1.1);
+        Assert.InRange(top / 6e-3, FollowerRatio.OfArms(BaseRadius, PivotToCam, CamArm, PadRadius, ValveArm) * 0.9, FollowerRatio.OfArms(BaseRadius, PivotToCam, CamArm, PadRadius, ValveArm, 6e-3) * 1.1);
         for (var angle = 0.02; angle < 1; angle += 0.02)
         {
             Assert.True(arms.Lift(angle) < top && arms.Lift(-angle) < top);
@@ -56,7 +56,7 @@ public class FollowerArmsTests
         const double Small = 1e-5;
         LawPoint Disc(double a) => new(Small * (1 + Math.Cos(a)), -Small * Math.Sin(a), -Small * Math.Cos(a), Small * Math.Sin(a));
         var arms = new FollowerArms(Disc, BaseRadius, PivotToCam, CamArm, PadRadius, ValveArm);
-        Assert.Equal(FollowerArms.Ratio(BaseRadius, PivotToCam, CamArm, PadRadius, ValveArm), arms.Lift(0) / (2 * Small), 2e-3);
+        Assert.Equal(FollowerRatio.OfArms(BaseRadius, PivotToCam, CamArm, PadRadius, ValveArm), arms.Lift(0) / (2 * Small), 2e-3);
     }
 
     [Fact]

@@ -29,7 +29,7 @@ internal static class CamPictures
         for (var i = 0; i < sheet.Cams.Count; i++)
         {
             var cam = sheet.Cams[i];
-            var line = plot.Add.ScatterLine(cam.Motion.Points.Angles.Select(a => (cam.Motion.Centre + (2 * a)) * 180 / Math.PI).ToArray(), of(cam).ToArray());
+            var line = plot.Add.ScatterLine(cam.Motion.CrankDegrees, of(cam).ToArray());
             line.LegendText = cam.Index;
             line.LineWidth = 2;
             line.LinePattern = Patterns[i % Patterns.Length];

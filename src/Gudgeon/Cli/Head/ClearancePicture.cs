@@ -41,7 +41,7 @@ internal static class ClearancePicture
         plot.Add.VerticalLine(0, 1, Colors.Black, LinePattern.Dotted);
         plot.Title($"{valve.Index}: {Print(valve.LeastCold)} cold, {Print(valve.LeastRunning)} running");
         plot.YLabel($"along the stem, {unit.Symbol}");
-        plot.Axes.SetLimits(-60, 60, 0, unit.FromSi(12e-3));
+        plot.Axes.SetLimits(-60, 60, Math.Min(0, running.Min() * 1.1), unit.FromSi(12e-3));
         plot.ShowLegend(Edge.Right);
         plot.Layout.Fixed(new PixelPadding(76, 300, 56, 44));
         return plot;
