@@ -30,6 +30,10 @@ internal static class TableRules
         {
             PipeworkAssembly.Tapers(at(null), table);
         }
+        else if (field == Port.AreaTable)
+        {
+            Rising(table, "distance", at);
+        }
         else if (field.Columns.Any(c => c.Name == "lift"))
         {
             Rising(table, "lift", at);

@@ -11,6 +11,9 @@ public static class FlowBench
     /// <summary>Air temperature that a bench's flow is stated at when nobody says which, 20 °C, K.</summary>
     public const double StandardTemperature = 293.15;
 
+    /// <summary>Share of the room pressure at which a nozzle begins to choke, a little less than for air.</summary>
+    public const double ChokingDrop = 0.47;
+
     private const double Gamma = 1.4;
     private const double GasConstant = 287.05287;
     private const double LargestDrop = 45e3;
@@ -92,7 +95,7 @@ public static class FlowBench
     /// <summary>Ψ of an ideal nozzle: mass flow over area, times sqrt(R T) / p.</summary>
     private static double FlowFunction(double drop, double pressure)
     {
-        FormulaDomainException.Unless(drop < 0.47 * pressure, "test pressure: must be below the choking drop, 47 % of the room pressure");
+        FormulaDomainException.Unless(drop < ChokingDrop * pressure, "test pressure: must be below the choking drop, 47 % of the room pressure");
         var ratio = (pressure - drop) / pressure;
         return Math.Sqrt(2 * Gamma / (Gamma - 1) * (Math.Pow(ratio, 2 / Gamma) - Math.Pow(ratio, (Gamma + 1) / Gamma)));
     }
