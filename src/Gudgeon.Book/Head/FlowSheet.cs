@@ -31,14 +31,17 @@ public sealed record FlowSide(FlowPort Now, FlowPort? Before)
     /// <summary>The same with the cam of now on both: what the ports alone did.</summary>
     public double? MeanChangeByPorts => Before is null ? null : (Now.MeanArea / Before.MeanOver(Now)) - 1;
 
-    /// <summary>Effective area before at the lift of a row; null without a before, or where its readings do not reach.</summary>
-    public double? AreaBefore(FlowRow row) => Before is null || row.Lift > Before.Rows[^1].Lift * (1 + 1e-9) ? null : Before.AreaAt(row.Lift);
+    /// <summary>Whether the port itself passes something else than before, not only its cam.</summary>
+    public bool IsPortChanged => Before is not null && !Before.Rows.SequenceEqual(Now.Rows);
+
+    /// <summary>Effective area before at the lift of a row; null when the port is as it was, or where its readings did not reach.</summary>
+    public double? AreaBefore(FlowRow row) => !IsPortChanged || row.Lift > Before!.Rows[^1].Lift * (1 + 1e-9) ? null : Before.AreaAt(row.Lift);
 
     /// <summary>Flow before at the lift of a row, at the comparison pressure; null as <see cref="AreaBefore"/> is.</summary>
     public double? FlowBefore(FlowRow row) => AreaBefore(row) is { } before ? row.Flow * before / row.Area : null;
 
-    /// <summary>Lift and flow before, from the shut valve on; none without a before.</summary>
-    public IReadOnlyList<(double Lift, double Flow)> CurveBefore => Before is null ? [] : [(0, 0), .. Now.Rows.Where(r => FlowBefore(r) is not null).Select(r => (r.Lift, FlowBefore(r)!.Value))];
+    /// <summary>Lift and flow before, from the shut valve on; none when the port is as it was.</summary>
+    public IReadOnlyList<(double Lift, double Flow)> CurveBefore => !IsPortChanged ? [] : [(0, 0), .. Now.Rows.Where(r => FlowBefore(r) is not null).Select(r => (r.Lift, FlowBefore(r)!.Value))];
 
     /// <summary>Lift and flow now, from the shut valve on.</summary>
     public IReadOnlyList<(double Lift, double Flow)> CurveNow => [(0, 0), .. Now.Rows.Select(r => (r.Lift, r.Flow))];

@@ -47,7 +47,7 @@ public static class FlowWords
             facts.Add(("the throat is narrowest from", $"{Valve.Lift.Print(throat, imperial)} of lift"));
         }
 
-        facts.AddRange(Mach(side, imperial));
+        facts.AddRange(Mach(side));
         facts.AddRange(Passage(side, imperial));
         return facts;
     }
@@ -68,6 +68,9 @@ public static class FlowWords
         _ => "",
     };
 
+    /// <summary>A crank speed to ten revolutions.</summary>
+    internal static string Speed(double speed) => Engine.RevLimit.Print(Math.Round(speed * 3 / Math.PI) * Math.PI / 3);
+
     private static IEnumerable<(string Head, Func<FlowRow, string> Cell)> Columns(FlowSide side, bool imperial)
     {
         var (lift, flow, area) = (LiftUnit(imperial), FlowUnit(imperial), Figures.Shown(Dimension.Area, "mm²", imperial));
@@ -78,8 +81,8 @@ public static class FlowWords
             ($"lift {lift.Symbol}", r => Figures.Number(lift.FromSi(r.Lift), 4), true),
             ("lift/diameter", r => Coefficient(r.LiftOverDiameter), true),
             ($"flow {flow.Symbol}", r => Figures.Number(flow.FromSi(r.Flow), 4), true),
-            ($"before {flow.Symbol}", r => side.FlowBefore(r) is { } before ? Figures.Number(flow.FromSi(before), 4) : "", side.Before is not null),
-            ("change", r => side.Change(r) is { } change ? Percent(change) : "", side.Before is not null),
+            ($"before {flow.Symbol}", r => side.FlowBefore(r) is { } before ? Figures.Number(flow.FromSi(before), 4) : "", side.IsPortChanged),
+            ("change", r => side.Change(r) is { } change ? Percent(change) : "", side.IsPortChanged),
             ($"area {area.Symbol}", r => Figures.Number(area.FromSi(r.Area), 4), true),
             ("on curtain", r => Coefficient(r.OnCurtain), true),
             ("on throat", r => Coefficient(r.OnThroat), Any(r => r.OnThroat)),
@@ -91,7 +94,7 @@ public static class FlowWords
         return columns.Where(c => c.Item3).Select(c => (c.Item1, c.Item2));
     }
 
-    private static IEnumerable<(string, string)> Mach(FlowSide side, bool imperial)
+    private static IEnumerable<(string, string)> Mach(FlowSide side)
     {
         if (side.Mach is { } mach)
         {
@@ -100,7 +103,7 @@ public static class FlowWords
 
         if (side.MachSpeed is { } speed)
         {
-            yield return ($"it comes to {Figures.Number(side.MachLimit, 3)}, where filling falls away, at", Engine.RevLimit.Print(Math.Round(speed * 30 / Math.PI / 10) * 10 * Math.PI / 30, imperial));
+            yield return ($"it comes to {Figures.Number(side.MachLimit, 3)}, where filling falls away, at", Speed(speed));
         }
     }
 

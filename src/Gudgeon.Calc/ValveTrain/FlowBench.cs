@@ -43,7 +43,7 @@ public static class FlowBench
     /// <param name="testPressure">Pressure drop across the port, Pa; below the choking drop.</param>
     /// <param name="roomPressure">Pressure before the port, Pa.</param>
     /// <param name="roomTemperature">Temperature before the port, K.</param>
-    [Formula("bench flow of an effective area", "V = A Ψ sqrt(R T)", Nozzle, Provenance = Provenance.FromMemory, Validity = BelowChoking)]
+    [Formula("bench flow of an effective area", "V = A Ψ(Δp / p) sqrt(R T)", Nozzle, Provenance = Provenance.FromMemory, Validity = BelowChoking)]
     [return: Quantity("flow", Dimension.VolumeFlow, "L/s", Symbol = "V")]
     public static double Flow(
         [Quantity("effective area", Dimension.Area, "mm²", Symbol = "A", Min = 0)] double area,

@@ -16,7 +16,7 @@ public static class PortFlow
         [Quantity("effective area", Dimension.Area, "mm²", Symbol = "A", Min = 0)] double effectiveArea,
         [Quantity("reference area", Dimension.Area, "mm²", Symbol = "Ar", Above = 0)] double referenceArea) => effectiveArea / referenceArea;
 
-    /// <summary>Area of the seat's inner edge, less nothing, m²: the smallest circle of a conical seat.</summary>
+    /// <summary>Area inside the seat's inner edge, m²: the smallest circle of its cone.</summary>
     /// <param name="headDiameter">Head diameter, which is taken as the seat's outer edge, m.</param>
     /// <param name="seatWidth">Seat width along the cone, m.</param>
     /// <param name="seatAngle">Seat angle from the plane of the head, rad.</param>
@@ -73,7 +73,7 @@ public static class PortFlow
     /// <summary>Volume of a passage by its areas, m³: cones between the places.</summary>
     /// <param name="distances">Distances along the middle of the passage, rising, m.</param>
     /// <param name="areas">Area at each, m².</param>
-    [Formula("port volume from its areas", "V = sum((A1 + sqrt(A1 A2) + A2) (x2 - x1) / 3)", "volume of the frustum of a cone", Provenance = Provenance.Definition)]
+    [Formula("port volume from its areas", "V = integral(A, x); (A1 + sqrt(A1 A2) + A2) (x2 - x1) / 3 from place to place", "volume of the frustum of a cone", Provenance = Provenance.Definition)]
     [return: Quantity("port volume", Dimension.Volume, "cm³", Symbol = "V")]
     public static double Volume(
         [Quantity("distances", Dimension.Length, "mm", Symbol = "x")] double[] distances,

@@ -34,7 +34,7 @@ public sealed class InletMachCheck : FlowCheck
         var limit = FlowFigures.MachLimit(view);
         var port = Port(view, index);
         var judged = Judgement.AtMost("inlet Mach index at the rev limit", port is null ? double.NaN : FlowFigures.Mach(view, port), limit, Dimension.Number, "", "where filling falls away");
-        return port is null ? judged : judged with { Remark = $"it comes to the limit at {Engine.RevLimit.Print(FlowFigures.SpeedAt(view, port, limit))}" };
+        return port is null ? judged : judged with { Remark = $"({FlowWords.Speed(FlowFigures.SpeedAt(view, port, limit))} would be the limit)" };
     }
 }
 

@@ -14,48 +14,54 @@ internal static class FlowPicture
         var plot = new Plot();
         foreach (var (side, i) in sheet.Sides.Select((s, i) => (s, i)))
         {
-            Line(side.CurveNow, side.Now.Words, i, LinePattern.Solid);
-            if (side.Before is not null)
+            Line(side.CurveNow, side.Now.Words, i, before: false);
+            if (side.IsPortChanged)
             {
-                Line(side.CurveBefore, side.Now.Words + ", before", i, LinePattern.Dashed);
+                Line(side.CurveBefore, side.Now.Words + ", before", i, before: true);
             }
         }
 
         plot.Axes.AutoScale();
         plot.Axes.SetLimitsY(0, plot.Axes.GetLimits().Top);
         plot.Axes.SetLimitsX(0, plot.Axes.GetLimits().Right);
-        foreach (var (side, i) in sheet.Sides.Where(s => s.Now.ThroatLift is not null).Select((s, i) => (s, i)))
-        {
-            Mark(plot, lift.FromSi(side.Now.ThroatLift!.Value), $"{side.Now.Words}: the throat is narrowest", i);
-        }
-
+        Marks(plot, [.. sheet.Sides.Where(s => s.Now.ThroatLift is not null).Select(s => (lift.FromSi(s.Now.ThroatLift!.Value), $"{s.Now.Words}, from {Gudgeon.Book.Fields.Valve.Lift.Print(s.Now.ThroatLift.Value, imperial)}: the throat is narrowest"))]);
         plot.XLabel($"lift, {lift.Symbol}");
         plot.YLabel($"flow at {FlowWords.Pressure(sheet)}, {flow.Symbol}");
         plot.Title("Port flow over lift");
         plot.ShowLegend(Alignment.UpperLeft);
         Pictures.Save(plot, file);
 
-        void Line(IReadOnlyList<(double Lift, double Flow)> points, string words, int place, LinePattern pattern)
+        void Line(IReadOnlyList<(double Lift, double Flow)> points, string words, int place, bool before)
         {
             var line = plot.Add.Scatter(points.Select(p => lift.FromSi(p.Lift)).ToArray(), points.Select(p => flow.FromSi(p.Flow)).ToArray());
             line.LegendText = words;
             line.Color = Inks[place % Inks.Length];
-            line.MarkerShape = Pictures.Shapes[place % Pictures.Shapes.Length];
-            line.LinePattern = pattern;
-            line.LineWidth = 2;
+            line.MarkerShape = Pictures.Shapes[((2 * place) + (before ? 1 : 0)) % Pictures.Shapes.Length];
+            line.MarkerSize = 9;
+            line.LineWidth = before ? 1 : 3;
         }
     }
 
-    /// <summary>An upright with its words at the foot, one line higher for each mark.</summary>
-    private static void Mark(Plot plot, double at, string words, int place)
+    /// <summary>Uprights, and their words one above the other on the side where no upright crosses them.</summary>
+    private static void Marks(Plot plot, IReadOnlyList<(double At, string Words)> marks)
     {
-        plot.Add.VerticalLine(at, 1, Colors.Black, LinePattern.Dotted);
+        if (marks.Count == 0)
+        {
+            return;
+        }
+
         var limits = plot.Axes.GetLimits();
-        var label = plot.Add.Text(words, at, limits.Top * (0.03 + (0.06 * place)));
-        label.LabelFontSize = 12;
-        label.LabelFontColor = Colors.Black;
-        label.LabelBackgroundColor = Colors.White;
-        label.LabelAlignment = at > limits.Right / 2 ? Alignment.LowerRight : Alignment.LowerLeft;
-        label.OffsetX = at > limits.Right / 2 ? -4 : 4;
+        var (first, last) = (marks.Min(m => m.At), marks.Max(m => m.At));
+        var right = last < 0.7 * limits.Right;
+        foreach (var ((at, words), i) in marks.Select((m, i) => (m, i)))
+        {
+            plot.Add.VerticalLine(at, 1, Colors.Black);
+            var label = plot.Add.Text(words, right ? last : first, limits.Top * (0.03 + (0.06 * i)));
+            label.LabelFontSize = 12;
+            label.LabelFontColor = Colors.Black;
+            label.LabelBackgroundColor = Colors.White;
+            label.LabelAlignment = right ? Alignment.LowerLeft : Alignment.LowerRight;
+            label.OffsetX = right ? 6 : -6;
+        }
     }
 }
