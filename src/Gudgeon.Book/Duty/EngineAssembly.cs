@@ -3,9 +3,7 @@ using Gudgeon.Book.Head;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Chamber;
-using Gudgeon.Calc.ValveTrain;
 using Gudgeon.Simulation.Engine;
-using FlowReference = Gudgeon.Simulation.Engine.FlowReference;
 
 namespace Gudgeon.Book.Duty;
 
@@ -69,8 +67,8 @@ public static class EngineAssembly
             var index = i.ToString(System.Globalization.CultureInfo.InvariantCulture);
             var volume = ClearanceVolume(view, index);
             var (bore, stroke, rod) = (view.Amount(Cylinder.Bore, index), view.Amount(Crank.Stroke), view.Amount(Rod.Length, index));
-            var inlet = Valves(view, "inlet." + index);
-            var exhaust = Valves(view, "exhaust." + index);
+            var inlet = ValveAssembly.Build(view, "inlet." + index);
+            var exhaust = ValveAssembly.Build(view, "exhaust." + index);
             if (inlet is not null && exhaust is not null)
             {
                 cylinders.Add(new CylinderSpec
@@ -100,41 +98,6 @@ public static class EngineAssembly
         view.Amount(Cylinder.GasketBore, cylinder),
         view.Amount(Cylinder.GasketThickness, cylinder),
         view.Amount(Cylinder.DeckHeight, cylinder)).Clearance;
-
-    private static ValveSpec? Valves(View view, string index)
-    {
-        var (count, diameter) = (view.Count(Valve.Count, index), view.Amount(Valve.HeadDiameter, index));
-        var lift = ValveLift.Of(view, index);
-        var flow = Flow(view, index, count, diameter);
-        return lift is null || flow is null || count == 0 ? null : new ValveSpec { Count = count, HeadDiameter = diameter, Lift = lift, Flow = flow };
-    }
-
-    private static FlowTable? Flow(View view, string index, int count, double diameter)
-    {
-        if (view.TableIf(Valve.FlowTable, index) is { } coefficients)
-        {
-            return Coefficients(coefficients["lift"], coefficients["forward"], coefficients["reverse"], diameter);
-        }
-
-        var bench = view.Table(Valve.BenchTable, index);
-        var pressure = view.Amount(Valve.BenchPressure, index);
-        if (bench is null || count == 0 || double.IsNaN(pressure + diameter))
-        {
-            return null;
-        }
-
-        var lifts = bench["lift"];
-        double[] Curtain(double[] flows) => [.. flows.Select((q, i) => FlowBench.CurtainCoefficient(FlowBench.EffectiveArea(q, pressure), count, diameter, lifts[i]))];
-        return Coefficients(lifts, Curtain(bench["flow"]), Curtain(bench["reverse"]), diameter);
-    }
-
-    private static FlowTable Coefficients(double[] lifts, double[] forward, double[] reverse, double diameter) => new()
-    {
-        LiftOverDiameter = [.. lifts.Select(l => l / diameter)],
-        Forward = forward,
-        Reverse = reverse.Length == 0 ? null : reverse,
-        Reference = FlowReference.Curtain,
-    };
 
     private static IntakeSpec? Intake(View view, Depth depth)
     {

@@ -38,12 +38,26 @@ public enum Indexing
     Name,
 }
 
+/// <summary>Which shaft an angle is counted on; the cam turns half as fast as the crank.</summary>
+public enum Shaft
+{
+    /// <summary>It is no angle of a shaft.</summary>
+    None,
+
+    /// <summary>The crank.</summary>
+    Crank,
+
+    /// <summary>The cam.</summary>
+    Cam,
+}
+
 /// <summary>One column of a table field.</summary>
 /// <param name="Name">Heading without the unit: "lift".</param>
 /// <param name="Dimension">What it measures.</param>
 /// <param name="Unit">Unit used when the heading of a file gives none.</param>
 /// <param name="Optional">Whether a table may leave it out.</param>
-public sealed record Column(string Name, Dimension Dimension, string Unit, bool Optional = false);
+/// <param name="Of">The shaft that an angle is counted on, where a file may count it on the other.</param>
+public sealed record Column(string Name, Dimension Dimension, string Unit, bool Optional = false, Shaft Of = Shaft.None);
 
 /// <summary>
 /// One thing that can be known about a build. Declared once, as a static member of the trade subject that it belongs to;

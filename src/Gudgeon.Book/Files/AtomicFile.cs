@@ -8,11 +8,17 @@ public static class AtomicFile
 {
     /// <summary>Reads a file as UTF-8.</summary>
     /// <exception cref="BadInputException">It is not there or cannot be read.</exception>
-    public static string Read(string path)
+    public static string Read(string path) => Read(path, p => File.ReadAllText(p, Encoding.UTF8));
+
+    /// <summary>Reads a whole file as it is.</summary>
+    /// <exception cref="BadInputException">It cannot be read.</exception>
+    public static byte[] ReadBytes(string path) => Read(path, File.ReadAllBytes);
+
+    private static T Read<T>(string path, Func<string, T> read)
     {
         try
         {
-            return File.ReadAllText(path, Encoding.UTF8);
+            return read(path);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -57,18 +57,39 @@ public abstract class BookFile
     {
         var address = FieldCatalogue.Address(path);
         var value = BookTree.Value(KnownValue.Read(address.Field, text), text, story);
-        return Take(book => new SetValue(address.Path, change is null ? "" : book.Find(change).Id, value), basedOn);
+        return Take([book => new SetValue(address.Path, change is null ? "" : book.Find(change).Id, value)], basedOn);
+    }
+
+    /// <summary>Sets a table from a file, and with it the conditions that its remarks state: all of it or nothing.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="story">how, by, on, with, note; empty ones are left out.</param>
+    /// <param name="change">Id of the change; null for the baseline.</param>
+    /// <param name="basedOn">The revision that the person saw; when the same value was edited since, both are kept as a conflict. Null to set it whatever it was.</param>
+    /// <exception cref="BadInputException">Refused; the book is as it was.</exception>
+    public BookFile Set(TableFile file, IReadOnlyCollection<KeyValuePair<string, string>> story, string? change = null, int? basedOn = null)
+    {
+        var told = story.Where(s => s.Value.Length > 0).Select(s => (s.Key, JsonPlace.Of(s.Value)));
+        Edit Of(BuildBook book, FieldAddress address, JsonPlace value) => new SetValue(address.Path, change is null ? "" : book.Find(change).Id, value);
+        return Take(
+        [
+            book =>
+            {
+                file.Verify(book, change);
+                return Of(book, file.Address, JsonPlace.Object([.. BookTree.Rows(file.Table), .. told]).OnOneLine());
+            },
+            .. file.Conditions.Select(c => (Func<BuildBook, Edit>)(book => Of(book, file.Address with { Field = c.Key }, BookTree.Value(KnownValue.Read(c.Key, c.Value), c.Value, story)))),
+        ], basedOn);
     }
 
     /// <summary>Adds a change, on, without values yet.</summary>
     /// <exception cref="BadInputException">The id is taken or not a short name.</exception>
-    public BookFile AddChange(string id, string title, string reason) => Take(book => book.Changes.Any(c => c.Id == id)
+    public BookFile AddChange(string id, string title, string reason) => Take([book => book.Changes.Any(c => c.Id == id)
         ? throw new BadInputException($"there is already a change '{id}'")
-        : new AddChange(id, title, reason));
+        : new AddChange(id, title, reason)]);
 
     /// <summary>Switches a change on or off.</summary>
     /// <exception cref="BadInputException">There is no such change.</exception>
-    public BookFile Switch(string id, bool on) => Take(book => new SwitchChange(book.Find(id).Id, on));
+    public BookFile Switch(string id, bool on) => Take([book => new SwitchChange(book.Find(id).Id, on)]);
 
     /// <summary>Adds a reading, taken under the changes that are on in the file; earlier ones stay.</summary>
     /// <param name="path">"cylinder[1].bore".</param>
@@ -83,30 +104,59 @@ public abstract class BookFile
     {
         var address = FieldCatalogue.Address(path);
         var value = KnownValue.Read(address.Field, text);
-        var story = new[] { ("with", with), ("by", by), ("on", on), ("note", note), ("id", id.Length > 0 ? Measurement.ReadId(id) : "") }.Where(p => p.Item2.Length > 0).Select(p => (p.Item1, JsonPlace.Of(p.Item2)));
-        return Take(book => new AddReading(JsonPlace.Object(
-        [
-            ("field", JsonPlace.Of(address.Path)),
-            ("value", BookTree.Value(value, text, [])),
-            .. story,
-            ("under", JsonPlace.Array(book.On.Order(StringComparer.Ordinal).Select(JsonPlace.Of))),
-        ]).OnOneLine()));
+        return Take([Reading(address, [("value", BookTree.Value(value, text, []))], Story(with, by, on, note, id))]);
     }
+
+    /// <summary>Adds a table from a file as a reading, and with it the conditions that its remarks state: all of it or nothing.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="with">The instrument; empty when not said.</param>
+    /// <param name="by">Who read it; empty when not said.</param>
+    /// <param name="on">When; empty when not said.</param>
+    /// <param name="note">Anything else worth knowing.</param>
+    /// <param name="id">A GUID made where it was read; empty for none.</param>
+    /// <exception cref="BadInputException">Refused; the book is as it was.</exception>
+    public BookFile Measure(TableFile file, string with, string by, string on, string note, string id = "")
+    {
+        var table = Reading(file.Address, BookTree.Rows(file.Table), Story(with, by, on, note, id));
+        return Take(
+        [
+            book =>
+            {
+                file.Verify(book, change: null);
+                return table(book);
+            },
+            .. file.Conditions.Select(c => Reading(file.Address with { Field = c.Key }, [("value", JsonPlace.Of(c.Value))], Story(with, by, on, note, ""))),
+        ]);
+    }
+
+    private static List<(string Name, JsonPlace Value)> Story(string with, string by, string on, string note, string id) =>
+        [.. new[] { ("with", with), ("by", by), ("on", on), ("note", note), ("id", id.Length > 0 ? Measurement.ReadId(id) : "") }.Where(p => p.Item2.Length > 0).Select(p => (p.Item1, JsonPlace.Of(p.Item2)))];
+
+    private static Func<BuildBook, Edit> Reading(FieldAddress address, IEnumerable<(string Name, JsonPlace Value)> value, List<(string Name, JsonPlace Value)> story) => book => new AddReading(JsonPlace.Object(
+    [
+        ("field", JsonPlace.Of(address.Path)),
+        .. value,
+        .. story,
+        ("under", JsonPlace.Array(book.On.Order(StringComparer.Ordinal).Select(JsonPlace.Of))),
+    ]).OnOneLine());
 
     /// <summary>Keeps a run.</summary>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
-    public BookFile Keep(KeptRun run) => Take(_ => new KeepRun(RunReader.Write(run)));
+    public BookFile Keep(KeptRun run) => Take([_ => new KeepRun(RunReader.Write(run))]);
 
     /// <summary>Sets a limit of the user's own, with a reason.</summary>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
-    public BookFile Limit(string name, string text, string reason) => Take(_ => new SetLimit(name, text, reason));
+    public BookFile Limit(string name, string text, string reason) => Take([_ => new SetLimit(name, text, reason)]);
 
     /// <summary>The JSON tree of all that the book holds.</summary>
     /// <exception cref="BadInputException">It holds something that JSON cannot.</exception>
     public abstract JsonPlace Document();
 
-    /// <summary>Makes an edit from the book as it stands in the file, verifies its result and writes it, with no other edit between.</summary>
-    protected abstract BookFile Take(Func<BuildBook, Edit> make, int? basedOn = null);
+    /// <summary>
+    /// Makes edits one after the other from the book as it stands in the file, verifies what each comes to and writes them:
+    /// all or none, with no other edit between. A reading that was taken before ends them there.
+    /// </summary>
+    protected abstract BookFile Take(IReadOnlyList<Func<BuildBook, Edit>> makes, int? basedOn = null);
 
     /// <summary>The build that a tree describes, verified.</summary>
     /// <param name="root">The tree.</param>

@@ -3,8 +3,6 @@ using Gudgeon.Book.Build;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Values;
-using Gudgeon.Calc.Catalogue;
-using Gudgeon.Simulation.Engine;
 
 namespace Gudgeon.Book.Files;
 
@@ -32,50 +30,9 @@ public static class BookRules
 
     private static void Verify(string path, KnownValue value)
     {
-        if (value.Content is not Table table)
+        if (value.Content is Table table)
         {
-            return;
-        }
-
-        NotNegative(path, table);
-        if (value.Field == Valve.LiftTable || value.Field == Cam.LiftTable)
-        {
-            VerifyLift(path, table);
-        }
-        else if (value.Field == Blower.Map)
-        {
-            VerifyMap(path, table);
-        }
-        else if (value.Field.Columns == PipeShape.Columns)
-        {
-            PipeworkAssembly.Tapers(path, table);
-        }
-        else if (value.Field.Columns.Any(c => c.Name == "lift"))
-        {
-            Rising(path, "lift", table["lift"]);
-        }
-    }
-
-    private static void VerifyLift(string path, Table table)
-    {
-        var (angles, lifts) = (table["angle"], table["lift"]);
-        Rising(path, "angle", angles);
-        if (lifts[0] > 1e-6 || lifts[^1] > 1e-6)
-        {
-            throw new BadInputException($"{path}: the lift curve does not close: it begins at {Valve.Lift.Print(lifts[0])} and ends at {Valve.Lift.Print(lifts[^1])}; wanted zero at both ends");
-        }
-    }
-
-    private static void VerifyMap(string path, Table table)
-    {
-        try
-        {
-            // The reference conditions do not bear on whether the lines are in order.
-            InductionAssembly.Map(table, 101325, 288.15);
-        }
-        catch (EngineSpecException e)
-        {
-            throw new BadInputException($"{path}: {e.Message}");
+            TableRules.Verify(value.Field, table, _ => path);
         }
     }
 
@@ -131,27 +88,5 @@ public static class BookRules
             _ => "",
         };
         return number.Length == 0 ? 0 : int.Parse(number, CultureInfo.InvariantCulture);
-    }
-
-    private static void NotNegative(string path, Table table)
-    {
-        foreach (var column in table.Columns.Where(c => c.Dimension is not (Dimension.Angle or Dimension.Temperature)))
-        {
-            if (table[column.Name].FirstOrDefault(si => si < 0) is var negative and < 0)
-            {
-                throw new BadInputException($"{path}: the table holds the negative {column.Name} {Figures.Print(negative, column.Dimension, column.Unit)}; wanted zero or more");
-            }
-        }
-    }
-
-    private static void Rising(string path, string column, double[] values)
-    {
-        for (var i = 1; i < values.Length; i++)
-        {
-            if (values[i] <= values[i - 1])
-            {
-                throw new BadInputException($"{path}: the {column} does not rise from row {i} to row {i + 1}");
-            }
-        }
     }
 }

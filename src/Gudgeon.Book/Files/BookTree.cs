@@ -60,6 +60,13 @@ internal static class BookTree
         return told.Count == 0 ? scalar : JsonPlace.Object([("value", scalar), .. told]).OnOneLine();
     }
 
+    /// <summary>The columns and rows of a table.</summary>
+    public static IEnumerable<(string Name, JsonPlace Value)> Rows(Table table) =>
+    [
+        ("columns", JsonPlace.Array(table.Headings.Select(JsonPlace.Of))),
+        ("rows", JsonPlace.Array(table.Shown.Select(row => JsonPlace.Array(row.Select(cell => JsonPlace.Raw(JsonValueKind.Number, cell.ToString("R", CultureInfo.InvariantCulture))))))),
+    ];
+
     /// <summary>A value for people, without its story.</summary>
     public static string Words(this JsonPlace value) => value.Kind != JsonValueKind.Object
         ? value.Text

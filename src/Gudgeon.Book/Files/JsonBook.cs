@@ -27,7 +27,7 @@ internal sealed class JsonBook : BookFile
     public override JsonPlace Document() => Parse(_path);
 
     /// <summary>Reads the file afresh under a lock, edits its tree, verifies the whole and replaces the file.</summary>
-    protected override BookFile Take(Func<BuildBook, Edit> make, int? basedOn = null)
+    protected override BookFile Take(IReadOnlyList<Func<BuildBook, Edit>> makes, int? basedOn = null)
     {
         if (basedOn > Revision)
         {
@@ -36,18 +36,23 @@ internal sealed class JsonBook : BookFile
 
         using var gate = Gate();
         var name = Path.GetFileName(_path);
-        var root = Parse(_path);
-        var before = Check(root, name);
-        var edit = make(before);
-        if (edit is AddReading { Id.Length: > 0 } reading && reading.Repeats(before.Measurements.FirstOrDefault(m => m.Id == reading.Id)))
+        var (root, text) = (Parse(_path), "");
+        var book = Check(root, name);
+        foreach (var make in makes)
         {
-            return new JsonBook(_path, before) { Repeated = true };
+            var edit = make(book);
+            if (edit is AddReading { Id.Length: > 0 } reading && reading.Repeats(book.Measurements.FirstOrDefault(m => m.Id == reading.Id)))
+            {
+                return new JsonBook(_path, book) { Repeated = true };
+            }
+
+            edit.Do(root);
+            text = JsonText.Write(root);
+            root = JsonPlace.Parse(text, name);
+            book = Check(root, name);
+            edit.Verify(book);
         }
 
-        edit.Do(root);
-        var text = JsonText.Write(root);
-        var book = Check(JsonPlace.Parse(text, name), name);
-        edit.Verify(book);
         AtomicFile.Write(_path, text);
         return new JsonBook(_path, book);
     }

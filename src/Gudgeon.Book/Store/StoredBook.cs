@@ -206,13 +206,29 @@ public sealed class StoredBook : BookFile
     /// <exception cref="BadInputException">It cannot be opened at all.</exception>
     public static IReadOnlyList<Assurance> Verify(string path) => StoreFile.Read(path, Assurance.All);
 
-    protected override BookFile Take(Func<BuildBook, Edit> make, int? basedOn = null) => Edit((connection, book) => make(book) switch
+    protected override BookFile Take(IReadOnlyList<Func<BuildBook, Edit>> makes, int? basedOn = null) => Edit([.. makes.Select(make => (Func<SqliteConnection, BuildBook, Edit>)((connection, book) => make(book) switch
     {
         SetValue set when basedOn is { } seen && Conflict.Arises(connection, set, seen) => new ContestValue(set.Path, set.Change, set.Value, seen),
         var edit => edit,
+    }))]);
+
+    private BookFile Edit(params IReadOnlyList<Func<SqliteConnection, BuildBook, Edit>> makes) => StoreFile.Write(_path, connection =>
+    {
+        var (after, contested) = (this, false);
+        foreach (var make in makes)
+        {
+            after = Once(connection, make);
+            contested |= after.Contested;
+            if (after.Repeated)
+            {
+                return (BookFile)after;
+            }
+        }
+
+        return new StoredBook(_path, _hand, after.Book, after.Revision) { Contested = contested };
     });
 
-    private BookFile Edit(Func<SqliteConnection, BuildBook, Edit> make) => StoreFile.Write(_path, connection =>
+    private StoredBook Once(SqliteConnection connection, Func<SqliteConnection, BuildBook, Edit> make)
     {
         var rows = Tables.Read(connection);
         var (before, root) = CheckRows(_path, rows);
@@ -220,15 +236,15 @@ public sealed class StoredBook : BookFile
         var revision = Journal.Revision(connection);
         if (edit is AddReading { Id.Length: > 0 } reading && reading.Repeats(Taken(connection, before, reading.Id)))
         {
-            return (BookFile)new StoredBook(_path, _hand, before, revision) { Repeated = true };
+            return new StoredBook(_path, _hand, before, revision) { Repeated = true };
         }
 
         var after = After(root, edit, rows, ++revision);
         Journal.Add(connection, _hand, edit);
         Tables.Do(connection, revision, edit);
         var contested = edit is ContestValue;
-        return (BookFile)new StoredBook(_path, _hand, contested ? before : after, revision) { Contested = contested };
-    });
+        return new StoredBook(_path, _hand, contested ? before : after, revision) { Contested = contested };
+    }
 
     /// <summary>The reading with this id that the book holds, or held until it was taken back; null when it never did.</summary>
     private static Measurement? Taken(SqliteConnection connection, BuildBook book, string id) =>

@@ -12,6 +12,7 @@ public static class Figures
         ["m"] = "ft",
         ["mm²"] = "in²",
         ["cm³"] = "in³",
+        ["L/s"] = "cfm",
         ["N"] = "lbf",
         ["kN"] = "lbf",
         ["N/mm"] = "lbf/in",

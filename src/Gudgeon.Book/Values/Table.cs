@@ -66,6 +66,10 @@ public sealed class Table : IEquatable<Table>
     /// <param name="imperial">Whether in inch units.</param>
     public Table In(bool imperial) => new(_columns, [.. _units.Select((u, i) => Figures.UnitFor(u, _columns[i].Unit, imperial))], Rows);
 
+    /// <summary>The same table with each number made anew.</summary>
+    /// <param name="made">Of the row, the column and the number, SI, what stands there instead, SI.</param>
+    internal Table With(Func<int, int, double, double> made) => new(_columns, _units, [.. Rows.Select((r, row) => (IReadOnlyList<double>)[.. r.Select((si, column) => made(row, column, si))])]);
+
     /// <summary>All rows as <see cref="Parse"/> reads them, one to a line: "431 N at 34.5 mm;".</summary>
     public string Written => string.Join(";\n", Shown.Select(r => string.Join(" at ", r.Select((cell, i) => $"{cell.ToString("0.############", CultureInfo.InvariantCulture)} {_units[i].Symbol}".Trim()))));
 

@@ -1,7 +1,8 @@
 namespace Gudgeon.Simulation.Engine;
 
 /// <summary>Effective flow area of the inlet or exhaust valves of a cylinder against its crank angle.</summary>
-internal sealed class ValveArea(ValveSpec valve)
+/// <param name="valve">The valves.</param>
+public sealed class ValveArea(ValveSpec valve)
 {
     /// <summary>Lift, m, at a crank angle after firing top dead centre, degrees.</summary>
     public double Lift(double angle) => valve.Lift.At(angle);

@@ -60,9 +60,11 @@ public static class App
         Verb<SchemaCommand>("schema", "Print the JSON Schema of a book.");
         Verb<NewCommand>("new", "Begin a book.").WithExample("new", "heron.gudgeon", "--name", "Heron");
         Verb<ShowCommand>("show", "Show the values that hold and how each is known.").WithExample("show", "heron.json", "cylinder");
-        Verb<SetCommand>("set", "Give a field a value.").WithExample("set", "\"cylinder[1].bore\"", "\"94.01 mm ± 0.005 mm\"", "--how", "measured");
+        Verb<SetCommand>("set", "Give a field a value.").WithExample("set", "\"cylinder[1].bore\"", "\"94.01 mm ± 0.005 mm\"", "--how", "measured")
+            .WithExample("set", "\"valve[inlet].liftTable\"", "--from", "cam.csv");
         Verb<MeasureCommand>("measure", "Add a reading; earlier ones stay.")
-            .WithExample("measure", "\"cylinder[1].bore\"", "\"94.012 mm ± 0.006 mm\"", "--with", "\"bore gauge\"", "--by", "Ada");
+            .WithExample("measure", "\"cylinder[1].bore\"", "\"94.012 mm ± 0.006 mm\"", "--with", "\"bore gauge\"", "--by", "Ada")
+            .WithExample("measure", "\"valve[inlet].benchTable\"", "--from", "bench.csv", "--with", "\"flow bench\"", "--by", "Ada");
         names.Add("change");
         config.AddBranch("change", Changes);
         Verb<LimitCommand>("limit", "Set a limit of your own in place of a check's usual one, with a reason.")

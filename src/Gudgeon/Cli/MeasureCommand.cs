@@ -13,8 +13,12 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
     internal sealed class Settings : CommandSettings
     {
         [CommandArgument(0, "<[BOOK] PATH VALUE>")]
-        [Description("The book, the only one in this folder when left out; the path of a field; the reading, such as cylinder[[1]].bore \"94.012 mm ± 0.006 mm\".")]
+        [Description("The book, the only one in this folder when left out; the path of a field; the reading, such as cylinder[[1]].bore \"94.012 mm ± 0.006 mm\"; no reading with --from.")]
         public string[] Words { get; init; } = [];
+
+        [CommandOption("--from <FILE>")]
+        [Description(SetCommand.TableHelp)]
+        public string? From { get; init; }
 
         [CommandOption("--with <INSTRUMENT>")]
         [Description("With which instrument.")]
@@ -39,21 +43,31 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        var (book, rest) = Books.Split(settings.Words, 2, "gudgeon measure [BOOK] PATH VALUE --with INSTRUMENT --by NAME");
+        var (book, rest) = settings.From is null
+            ? Books.Split(settings.Words, 2, "gudgeon measure [BOOK] PATH VALUE --with INSTRUMENT --by NAME")
+            : Books.Split(settings.Words, 1, "gudgeon measure [BOOK] PATH --from FILE --with INSTRUMENT --by NAME");
         if (settings.With.Length == 0 || settings.By.Length == 0)
         {
             throw new BadInputException($"{rest[0]}: a reading needs the instrument and the person: --with INSTRUMENT --by NAME");
         }
 
         var on = settings.On.Length > 0 ? settings.On : DateTimeOffset.Now.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
-        var file = BookFile.Open(book, Hand.Here(settings.By)).Measure(rest[0], rest[1], settings.With, settings.By, on, settings.Note, settings.Id);
+        var table = settings.From is null ? null : TableFile.Open(rest[0], settings.From);
+        var open = BookFile.Open(book, Hand.Here(settings.By));
+        var file = table is null
+            ? open.Measure(rest[0], rest[1], settings.With, settings.By, on, settings.Note, settings.Id)
+            : open.Measure(table, settings.With, settings.By, on, settings.Note, settings.Id);
         if (file.Repeated)
         {
             Out.Line($"{FieldCatalogue.Address(rest[0]).Path}: this reading was taken before, and is not taken again");
             return 0;
         }
 
-        SetCommand.Echo(file.Book, FieldCatalogue.Address(rest[0]), file.Book.Measurements[^1].Value, "by this reading");
+        foreach (var taken in file.Book.Measurements.TakeLast(1 + (table?.Conditions.Count ?? 0)))
+        {
+            SetCommand.Echo(file.Book, taken.Address, taken.Value, "by this reading");
+        }
+
         return 0;
     }
 }

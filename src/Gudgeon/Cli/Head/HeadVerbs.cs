@@ -8,6 +8,7 @@ internal static class HeadVerbs
     public static void Add(IConfigurator<CommandSettings> head)
     {
         head.SetDescription("Head and valve train: flow, cams, valve to piston, springs, motion, lash and shims, seats.");
+        head.AddCommand<FlowCommand>("flow").WithDescription("What the ports pass: flow by lift, coefficients, mean area, inlet Mach index, now and before the changes.").WithExample("head", "flow", "heron.json", "--svg", "flow.svg");
         head.AddCommand<CamsCommand>("cams").WithDescription("Cams: timing at any lift, motion, lobe centres by degree wheel and the correction at the sprocket.").WithExample("head", "cams", "heron.json", "--at", "0.5mm");
         head.AddCommand<ClearanceCommand>("clearance").WithDescription("Valve to piston: the room cold and at the rev limit, and what takes from it.").WithExample("head", "clearance", "heron.json", "--svg", "room.svg");
     }
