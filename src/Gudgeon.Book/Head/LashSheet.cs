@@ -147,7 +147,7 @@ public sealed record LashSheet(IReadOnlyList<LashRow> Rows, IReadOnlyList<double
         var was = v.Takes(v.Shim) ? "in range" : v.Lash < v.Least ? "too tight" : "too loose";
         return chosen.From switch
         {
-            ShimFrom.Stays => $"{was}, and nothing at hand brings all of them nearer",
+            ShimFrom.Stays => v.Off(v.Shim) == 0 ? "as wanted" : "in range, and nothing nearer is left for it",
             ShimFrom.None => $"{was}, and no shim that would do is left",
             ShimFrom.Bought => $"{was}, and none at hand is left that would do",
             _ => v.Takes(v.Shim) ? "in range, and nearer with this one" : was,

@@ -29,7 +29,11 @@ public sealed record SpringPlace(string Valve, TestedCoil Spring, double? SeatLo
 /// <param name="Spreads">Spread of each side's set, N.</param>
 /// <param name="Left">What is left over.</param>
 /// <param name="Sentence">What could not be done; empty when all valves have one.</param>
-public sealed record SpringSorting(IReadOnlyList<SpringPlace> Places, IReadOnlyList<(string Side, double Spread)> Spreads, IReadOnlyList<TestedCoil> Left, string Sentence);
+public sealed record SpringSorting(IReadOnlyList<SpringPlace> Places, IReadOnlyList<(string Side, double Spread)> Spreads, IReadOnlyList<TestedCoil> Left, string Sentence)
+{
+    /// <summary>What a spread is.</summary>
+    public string SpreadWords => Places.Any(p => p.Spring.Open is not null) ? "from weakest to strongest, both heights added" : "from weakest to strongest";
+}
 
 /// <summary>Springs at their installed heights, spacers to fit, springs to sort.</summary>
 /// <param name="Rows">One for each valve or side.</param>

@@ -62,7 +62,7 @@ internal sealed class SpringsCommand : Command<SpringsCommand.Settings>
             Columns.Print(["valve\t", "spring", "tested", "seat load"], sorting.Places.Select(p => (IReadOnlyList<string>)[p.Valve, SpringCells.Number(p.Spring.Number), cells.Load(p.Spring.Load), cells.Load(p.SeatLoad)]));
             foreach (var (side, spread) in sorting.Spreads)
             {
-                Out.Line($"{side}: {cells.Load(spread)} from the weakest to the strongest");
+                Out.Line($"{side}: {cells.Load(spread)} {sorting.SpreadWords}");
             }
 
             Out.LineIf(sorting.Left.Count > 0, $"left over: {string.Join(", ", sorting.Left.Select(s => SpringCells.Number(s.Number)))}");

@@ -2,7 +2,7 @@ using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Catalogue;
 
-namespace Gudgeon.Book.Checks.ValveTrain;
+namespace Gudgeon.Book.Checks.Seats;
 
 /// <summary>Lash measured cold against what is allowed.</summary>
 public sealed class LashCheck : Check
