@@ -21,6 +21,12 @@ internal static class Instances
     public static IEnumerable<string> Valves(View view, params Subject[] subjects) =>
         Valve.Sides.SelectMany(side => subjects.Any(s => view.Indices(s).Any(i => i.StartsWith(side + ".", StringComparison.Ordinal))) ? EachValve(view, side) : [side]);
 
+    /// <summary>One key for each valve of the engine, inlet valves first.</summary>
+    public static IEnumerable<string> AllValves(View view) => Valve.Sides.SelectMany(side => EachValve(view, side));
+
+    /// <summary>How many valves a key stands for: one, or all of its side.</summary>
+    public static int ValvesOf(View view, string key) => key.Contains('.', StringComparison.Ordinal) ? 1 : EachValve(view, key).Count();
+
     /// <summary>Keys that the book uses for a subject, without those that are groups of others; one empty key, not known yet, when it uses none.</summary>
     public static IEnumerable<string> Named(View view, Subject subject)
     {

@@ -24,24 +24,22 @@ public sealed record SpringHeights(double? Installed, double? Spacer, double? Li
     public double? Open => Shut - Lift;
 
     /// <summary>Keys of the springs: one a side, or one for each valve where the book tells them apart.</summary>
-    public static IReadOnlyList<string> Keys(Snapshot now) => Sketch.Keys(Checks.Instances.Valves(new View(now), Spring.InstalledHeight.Subject, Valve.Lift.Subject));
+    public static IReadOnlyList<string> Keys(Snapshot now) => Sketch.Keys(Checks.Instances.Valves(new View(now), Spring.InstalledHeight.Subject, InnerSpring.Wire.Subject, Valve.Lift.Subject));
 
     /// <summary>The numbers of one spring.</summary>
     public static SpringHeights Of(Snapshot now, string index)
     {
         var view = new View(now);
+        var spring = new FittedSpring(view, index);
         return new SpringHeights(
             view.AmountIf(Spring.InstalledHeight, index),
             view.AmountIf(Spring.Spacer, index),
             view.AmountIf(Valve.Lift, index),
             view.AmountIf(Spring.SolidHeight, index),
-            Sketch.Known(() => FittedSpring.CoilBindMargin(view, index)),
+            Sketch.Known(() => spring.CoilBindMargin()),
             view.AmountIf(Spring.Wire, index),
             view.AmountIf(Spring.ActiveCoils, index),
-            Sketch.Known(() => Loads(view, index).SeatLoad),
-            Sketch.Known(() => Loads(view, index).OpenLoad));
+            Sketch.Known(() => spring.Loads().Seat),
+            Sketch.Known(() => spring.Loads().Open));
     }
-
-    private static (double SeatLoad, double OpenLoad) Loads(View view, string index) =>
-        FittedSpring.Loads(view, index) is var loads && loads != default ? (loads.SeatLoad, loads.OpenLoad) : (double.NaN, double.NaN);
 }

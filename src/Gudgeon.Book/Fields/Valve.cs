@@ -37,4 +37,8 @@ public static class Valve
     public static readonly Field Shim = Subject.Amount("shim", "Lash shim fitted", Dimension.Length, "mm", (1, 6), "micrometer; the mark wears off");
     public static readonly Field LashMin = Subject.Amount("lashMin", "Least lash allowed", Dimension.Length, "mm", (0.02, 0.5), help: "By the maker of the cam.");
     public static readonly Field LashMax = Subject.Amount("lashMax", "Greatest lash allowed", Dimension.Length, "mm", (0.05, 0.6), help: "By the maker of the cam.");
+    public static readonly Field LashWanted = Subject.Amount("lashWanted", "Lash wanted", Dimension.Length, "mm", (0.02, 0.6), help: "The middle of what is allowed when left out.");
+    public static readonly Field SeatPressureLimit = Subject.Amount("seatPressureLimit", "Contact pressure allowed on the seat", Dimension.Pressure, "MPa", (50, 500), help: "By the maker of the seats.");
+    public static readonly Field StemStressLimit = Subject.Amount("stemStressLimit", "Tension allowed in the stem, hot", Dimension.Pressure, "MPa", (50, 600), help: "By the maker of the valve, at the stem's running temperature and with his factor.");
+    public static readonly Field SeatingSpeed = Subject.Amount("seatingSpeed", "Speed at which the valve meets its seat", Dimension.Speed, "m/s", (0.05, 2), help: "At the rev limit; from the closing ramp of the cam where height and length are known.");
 }

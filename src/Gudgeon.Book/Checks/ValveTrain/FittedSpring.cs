@@ -1,50 +1,56 @@
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
-using Gudgeon.Calc.Springs;
 
 namespace Gudgeon.Book.Checks.ValveTrain;
 
-/// <summary>A valve spring as fitted: its rate from the tester when it was tested, else from the wire.</summary>
-internal static class FittedSpring
+/// <summary>The springs on one valve as fitted: one, or an outer and an inner. Every check, drawing and sheet means these.</summary>
+internal sealed class FittedSpring
 {
-    /// <summary>Rate, N/m, and free length, m.</summary>
-    public static TestedSpring Tested(View view, string index)
-    {
-        if (view.TableIf(Spring.LoadTable, index) is { Rows.Count: >= 2 } table)
-        {
-            var (loads, heights) = (table["load"], table["height"]);
-            return view.Work(SpringLoad.FromTwoHeights, heights[0], loads[0], heights[^1], loads[^1]);
-        }
+    private readonly View _view;
+    private readonly string _index;
 
-        return new TestedSpring(RateOfWire(view, index), view.Amount(Spring.FreeLength, index));
+    /// <param name="view">Where it is read and worked.</param>
+    /// <param name="index">The valve.</param>
+    /// <param name="spacer">Spacer under the springs, m; the book's when null.</param>
+    public FittedSpring(View view, string index, double? spacer = null)
+    {
+        (_view, _index) = (view, index);
+        var outer = new Coil(view, index, Spring.Coil, spacer);
+        Coils = HasInner(view, index) ? [outer, new Coil(view, index, InnerSpring.Coil, spacer)] : [outer];
     }
 
-    /// <summary>Rate that wire, coil diameter and active coils give, N/m.</summary>
-    public static double RateOfWire(View view, string index)
+    /// <summary>The coils, the outer one first.</summary>
+    public IReadOnlyList<Coil> Coils { get; }
+
+    /// <summary>Loads of all coils together.</summary>
+    public FittedLoads Loads()
     {
-        var wire = view.Amount(Spring.Wire, index);
-        return view.Work(HelicalSpring.Rate, wire, view.Amount(Spring.OutsideDiameter, index) - wire, view.Amount(Spring.ActiveCoils, index), view.AmountOr(Spring.ShearModulus, 79.3e9, index));
+        var loads = Coils.Select(c => c.Loads()).ToList();
+        return new FittedLoads(loads.Sum(l => l.Seat), loads.Sum(l => l.Open));
     }
 
-    /// <summary>Seat load, load at full lift and coil-bind margin, spacer counted.</summary>
-    public static ValveSpringLoads Loads(View view, string index)
+    /// <summary>Load of all coils at a height of the outer spring, N.</summary>
+    public double LoadAt(double height) => Coils.Sum(c => c.LoadAt(height));
+
+    /// <summary>Margin before the first of the coils binds at full lift, m; may be negative.</summary>
+    public double CoilBindMargin() => Coils.Min(c => c.CoilBindMargin());
+
+    /// <summary>Mass of all coils, kg.</summary>
+    public double Mass() => Coils.Sum(c => c.Mass);
+
+    /// <summary>Mean rate over the lift, N/m.</summary>
+    public double MeanRate()
     {
-        var spring = Tested(view, index);
-        return view.Work(
-            ValveSpring.Loads,
-            spring.Rate,
-            spring.FreeLength,
-            view.Amount(Spring.InstalledHeight, index),
-            view.Amount(Valve.Lift, index),
-            view.Amount(Spring.SolidHeight, index),
-            view.AmountOr(Spring.Spacer, 0, index));
+        var loads = Loads();
+        return (loads.Open - loads.Seat) / _view.Amount(Valve.Lift, _index);
     }
 
-    /// <summary>Margin before the coils touch at full lift, m; may be negative.</summary>
-    public static double CoilBindMargin(View view, string index) => view.Work(
-        ValveSpring.CoilBindMargin,
-        view.Amount(Spring.InstalledHeight, index),
-        view.Amount(Valve.Lift, index),
-        view.Amount(Spring.SolidHeight, index),
-        view.AmountOr(Spring.Spacer, 0, index));
+    /// <summary>The judgement of the coil that is worst off, which is named where there are two.</summary>
+    public Judgement Worst(Func<Coil, Judgement> judge)
+    {
+        var judged = Coils.Select(c => judge(c) with { Remark = Coils.Count > 1 ? $"the {c.Name}" : "" }).ToList();
+        return judged.FirstOrDefault(j => double.IsNaN(j.Reserve)) ?? judged.MinBy(j => j.Reserve)!;
+    }
+
+    private static bool HasInner(View view, string index) => view.Knows(InnerSpring.Wire, index) || view.Knows(InnerSpring.LoadTable, index);
 }

@@ -1,7 +1,6 @@
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Catalogue;
-using Gudgeon.Calc.Springs;
 
 namespace Gudgeon.Book.Checks.ValveTrain;
 
@@ -12,7 +11,7 @@ public abstract class SpringCheck : Check
 
     public override string Caution => "A compressed valve spring stores enough to put an eye out: captive compressor, eye protection, fingers out of the coils.";
 
-    public override IEnumerable<string> Instances(View view) => Checks.Instances.Valves(view, Spring.InstalledHeight.Subject, Valve.Lift.Subject);
+    public override IEnumerable<string> Instances(View view) => Checks.Instances.Valves(view, Spring.InstalledHeight.Subject, InnerSpring.Wire.Subject, Valve.Lift.Subject);
 }
 
 /// <summary>Seat load at the measured installed height.</summary>
@@ -25,7 +24,7 @@ public sealed class SeatLoadCheck : SpringCheck
     public override string Source => "EN 13906-1:2013 (linear spring); limit by the maker of the cam";
 
     public override Judgement Examine(View view, string index) => Judgement.AtLeast(
-        "seat load", FittedSpring.Loads(view, index).SeatLoad, view.Amount(Spring.SeatLoadMin, index), Dimension.Force, "N", "spring.seatLoadMin");
+        "seat load", new FittedSpring(view, index).Loads().Seat, view.Amount(Spring.SeatLoadMin, index), Dimension.Force, "N", "spring.seatLoadMin");
 }
 
 /// <summary>Load at full lift against what cam and follower carry.</summary>
@@ -38,7 +37,7 @@ public sealed class OpenLoadCheck : SpringCheck
     public override string Source => "EN 13906-1:2013 (linear spring); limit by the maker of the cam";
 
     public override Judgement Examine(View view, string index) => Judgement.AtMost(
-        "load at full lift", FittedSpring.Loads(view, index).OpenLoad, view.Amount(Spring.OpenLoadMax, index), Dimension.Force, "N", "spring.openLoadMax");
+        "load at full lift", new FittedSpring(view, index).Loads().Open, view.Amount(Spring.OpenLoadMax, index), Dimension.Force, "N", "spring.openLoadMax");
 }
 
 /// <summary>Margin before the coils touch at full lift; a spacer takes its thickness from it.</summary>
@@ -51,7 +50,7 @@ public sealed class CoilBindCheck : SpringCheck
     public override string Source => "installed height less lift, solid height and spacer; 1.5 mm left over the whole spring: common practice, no source";
 
     public override Judgement Examine(View view, string index) => Judgement.AtLeast(
-        "coil-bind margin", FittedSpring.CoilBindMargin(view, index), view.Limit("coil-bind.min", Dimension.Length, "mm", 1.5e-3), Dimension.Length, "mm", "common practice, no source");
+        "coil-bind margin", new FittedSpring(view, index).CoilBindMargin(), view.Limit("coil-bind.min", Dimension.Length, "mm", 1.5e-3), Dimension.Length, "mm", "common practice, no source");
 }
 
 /// <summary>Endurance of the wire between seat load and load at full lift.</summary>
@@ -63,24 +62,8 @@ public sealed class SpringFatigueCheck : SpringCheck
 
     public override string Source => "Wahl stress; Goodman line through Zimmerli's peened strength (Budynas & Nisbett, Shigley's Mechanical Engineering Design, 9th ed., eq. 10-28 f.)";
 
-    public override Judgement Examine(View view, string index)
-    {
-        var loads = FittedSpring.Loads(view, index);
-        var wire = view.Amount(Spring.Wire, index);
-        var strength = view.Work(SpringFatigue.Zimmerli, WireSurface.Peened);
-        var safety = view.Work(
-            SpringFatigue.Safety,
-            loads.SeatLoad,
-            loads.OpenLoad,
-            wire,
-            view.Amount(Spring.OutsideDiameter, index) - wire,
-            view.Amount(Spring.TensileStrength, index),
-            strength.Amplitude,
-            strength.Mean,
-            CurvatureFactor.Wahl,
-            FatigueCriterion.Goodman);
-        return Judgement.AtLeast("safety against fatigue", safety.Safety, view.Limit("spring-fatigue.min", Dimension.Number, "", 1.1), Dimension.Number, "", "1.1: common practice, no source");
-    }
+    public override Judgement Examine(View view, string index) => new FittedSpring(view, index).Worst(coil => Judgement.AtLeast(
+        "safety against fatigue", coil.FatigueSafety(), view.Limit("spring-fatigue.min", Dimension.Number, "", 1.1), Dimension.Number, "", "1.1: common practice, no source"));
 }
 
 /// <summary>Shear stress in the wire at full lift against the wire's strength.</summary>
@@ -94,11 +77,6 @@ public sealed class SpringStressCheck : SpringCheck
 
     public override string Source => "Wahl stress; 56 % of the tensile strength allowed at solid, EN 13906-1 (from memory)";
 
-    public override Judgement Examine(View view, string index)
-    {
-        var loads = FittedSpring.Loads(view, index);
-        var wire = view.Amount(Spring.Wire, index);
-        var stress = view.Work(HelicalSpring.ShearStress, loads.OpenLoad, wire, view.Amount(Spring.OutsideDiameter, index) - wire, CurvatureFactor.Wahl);
-        return Judgement.AtMost("shear stress at full lift", stress, ShearShare * view.Amount(Spring.TensileStrength, index), Dimension.Pressure, "MPa", "56 % of spring.tensileStrength");
-    }
+    public override Judgement Examine(View view, string index) => new FittedSpring(view, index).Worst(coil => Judgement.AtMost(
+        "shear stress at full lift", coil.OpenStress(), ShearShare * coil.TensileStrength, Dimension.Pressure, "MPa", "56 % of the wire's tensile strength"));
 }

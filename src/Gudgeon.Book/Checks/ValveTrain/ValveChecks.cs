@@ -16,11 +16,12 @@ public sealed class ValveFloatCheck : SpringCheck
 
     public override Judgement Examine(View view, string index)
     {
-        var mass = view.Work(ValveForces.EffectiveMass, view.Amount(Valve.Mass, index), view.Amount(Valve.MovingMass, index), view.Amount(Spring.Mass, index), 0.0);
-        var loads = FittedSpring.Loads(view, index);
+        var spring = new FittedSpring(view, index);
+        var mass = view.Work(ValveForces.EffectiveMass, view.Amount(Valve.Mass, index), view.Amount(Valve.MovingMass, index), spring.Mass(), 0.0);
+        var loads = spring.Loads();
         var floats = view.TableIf(Valve.LiftTable, index) is { } table
-            ? view.Work(ValveFloat.SpeedFromNose, loads.OpenLoad, mass, LiftNose.Curvature(table["angle"], table["lift"]))
-            : view.Work(ValveFloat.Speed, mass, loads.SeatLoad, FittedSpring.Tested(view, index).Rate, view.Amount(Valve.Lift, index), Duration(view, index) / 2).CrankSpeed;
+            ? view.Work(ValveFloat.SpeedFromNose, loads.Open, mass, LiftNose.Curvature(table["angle"], table["lift"]))
+            : view.Work(ValveFloat.Speed, mass, loads.Seat, spring.MeanRate(), view.Amount(Valve.Lift, index), Duration(view, index) / 2).CrankSpeed;
         var wanted = view.Limit("valve-float.factor", Dimension.Number, "", 1.1) * view.Amount(Engine.RevLimit);
         return Judgement.AtLeast("float speed at the crank", floats, wanted, Dimension.RotationalSpeed, "rpm", "1.1 times engine.revLimit");
     }
@@ -45,7 +46,7 @@ public sealed class ValveGasForceCheck : SpringCheck
             ? f => f.Boost
             : f => f.ExhaustBackPressure - f.Boost;
         var (pressure, speed) = duty?.Most(difference) ?? (double.NaN, double.NaN);
-        var force = view.Work(ValveForces.GasForce, view.Amount(Valve.HeadDiameter, index), Math.Max(pressure, 0), FittedSpring.Loads(view, index).SeatLoad);
+        var force = view.Work(ValveForces.GasForce, view.Amount(Valve.HeadDiameter, index), Math.Max(pressure, 0), new FittedSpring(view, index).Loads().Seat);
         return Judgement.AtMost("pressure that opens the valve", pressure, force.HeldPressure, Dimension.Pressure, "bar", "pressure that the seat load holds") with { Remark = Motion.PeakPressureCheck.At(speed) };
     }
 }

@@ -2,6 +2,7 @@ using Gudgeon.Book.Build;
 using Gudgeon.Book.Changes;
 using Gudgeon.Book.Checks;
 using Gudgeon.Book.Duty;
+using Gudgeon.Book.Head;
 using Gudgeon.Book.Limits;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
@@ -67,6 +68,15 @@ public static class Questions
         a.Desk.Progress = a.Progress;
         return Demand.Engine(new View(a.Now, a.Desk), whole: true);
     });
+
+    /// <summary>Springs at their heights, spacers and sets off the bench.</summary>
+    public static readonly Question<SpringSheet> Springs = new("the springs", a => SpringSheet.Of(a.Now));
+
+    /// <summary>Which shim goes where.</summary>
+    public static readonly Question<LashSheet> Lash = new("the shims", a => LashSheet.Of(a.Now));
+
+    /// <summary>Seats, guides and stems; takes an engine run.</summary>
+    public static readonly Question<SeatSheet> Seats = new("the seats", a => SeatSheet.Of(new View(a.Now, a.Desk)));
 
     /// <summary>The standing start over a mile.</summary>
     public static readonly Question<SprintResult> Sprint = new("the standing start", a => Demand.Sprint(new View(a.Now, a.Desk)));

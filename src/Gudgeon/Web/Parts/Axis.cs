@@ -20,6 +20,8 @@ public sealed record Axis(string Quantity, Dimension Dimension, string Metric, s
     public static readonly Axis Temperature = new("temperature", Dimension.Temperature, "°C", "°F");
     public static readonly Axis Volume = new("cylinder volume", Dimension.Volume, "cm³", "in³");
     public static readonly Axis RoadSpeed = new("road speed", Dimension.Speed, "km/h", "mph");
+    public static readonly Axis SpringHeight = new("height of the spring", Dimension.Length, "mm", "in");
+    public static readonly Axis Load = new("load", Dimension.Force, "N", "lbf");
     public static readonly Axis Distance = new("distance", Dimension.Length, "m", "ft");
 
     /// <summary>The unit shown.</summary>

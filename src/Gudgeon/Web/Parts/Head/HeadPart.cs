@@ -45,6 +45,8 @@ public abstract class HeadPart : ComponentBase
         }
     }
 
-    /// <summary>Works the sheet from the values that hold.</summary>
-    protected abstract void Work();
+    /// <summary>Works the sheet from the values that hold, where that takes no time; a sheet that takes some asks a question.</summary>
+    protected virtual void Work()
+    {
+    }
 }
