@@ -47,9 +47,20 @@ public sealed record CamSheet(IReadOnlyList<CamFigures> Cams, IReadOnlyList<Fact
     {
         var view = new View(now);
         var speed = view.AmountIf(Engine.RevLimit) ?? double.NaN;
-        var cams = Checks.Instances.Valves(view, Valve.LiftTable.Subject, Cam.LiftTable.Subject).Select(i => Figures(view, i, lifts.Count > 0 ? lifts : UsualLifts, speed)).OfType<CamFigures>().ToList();
+        var cams = Indices(view).Select(i => Figures(view, i, lifts.Count > 0 ? lifts : UsualLifts, speed)).OfType<CamFigures>().ToList();
         return new CamSheet(cams, Together(view, cams), speed);
     }
+
+    /// <summary>A side once, or each of its valves where the book tells their cams apart; that only a lash or a seat differs makes no other cam.</summary>
+    private static IEnumerable<string> Indices(View view)
+    {
+        var each = Checks.Instances.Valves(view, Valve.LiftTable.Subject, Cam.LiftTable.Subject).ToList();
+        return Valve.Sides.SelectMany(side => each.FindAll(i => i.StartsWith(side, StringComparison.Ordinal)) is var valves && valves.Select(i => Sources(view, i)).Distinct(StringComparer.Ordinal).Count() == 1 ? [side] : valves);
+    }
+
+    /// <summary>Under which paths a valve's cam is written.</summary>
+    private static string Sources(View view, string index) => string.Join(' ', FieldCatalogue.All.Where(f => f == Valve.LiftTable || f.Subject == Cam.LiftTable.Subject || f.Subject == Follower.Kind.Subject)
+        .Select(f => view.Snapshot.Find(new FieldAddress(f, index))?.Source));
 
     private static CamFigures? Figures(View view, string index, IReadOnlyList<double> lifts, double speed)
     {

@@ -1,8 +1,6 @@
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
-using Gudgeon.Book.Values;
-using Gudgeon.Calc.Catalogue;
 
 namespace Gudgeon.Book.Head;
 
@@ -11,15 +9,23 @@ namespace Gudgeon.Book.Head;
 /// <param name="Cold">Room as built, turned over by hand, m, at each of <see cref="ClearanceSheet.Angles"/>.</param>
 /// <param name="Running">Room at the rev limit with everything that takes from it, m.</param>
 /// <param name="Lift">Lift of the valve, m.</param>
-/// <param name="Facts">Least room, what takes from it, what was found with clay.</param>
 /// <param name="Wanted">Least room wanted, cold, m.</param>
-public sealed record RoomFigures(string Index, double[] Cold, double[] Running, double[] Lift, IReadOnlyList<Fact> Facts, double Wanted)
+public sealed record RoomFigures(string Index, double[] Cold, double[] Running, double[] Lift, double Wanted)
 {
-    /// <summary>Least room as built, m.</summary>
-    public double LeastCold => Cold.Min();
+    /// <summary>Least room as built.</summary>
+    public required LeastRoom LeastCold { get; init; }
 
-    /// <summary>Least room at the rev limit, m.</summary>
-    public double LeastRunning => Running.Min();
+    /// <summary>Least room at the rev limit.</summary>
+    public required LeastRoom LeastRunning { get; init; }
+
+    /// <summary>What each thing takes from the least room by itself, m: timing off by its tolerance, lash closed up, valve thrown above its curve, rod stretched.</summary>
+    public required (double Timing, double Lash, double Thrown, double Stretch) Takes { get; init; }
+
+    /// <summary>Least room by clay or dial gauge, m; null when it was not read.</summary>
+    public double? Clay { get; init; }
+
+    /// <summary>Room beside the valve in its pocket, m; null when it is not known.</summary>
+    public double? Beside { get; init; }
 }
 
 /// <summary>Valve to piston: the room around overlap TDC, cold and at the rev limit.</summary>
@@ -30,11 +36,14 @@ public sealed record ClearanceSheet(IReadOnlyList<RoomFigures> Valves, IReadOnly
     /// <summary>Crank angles after overlap TDC, rad.</summary>
     public static double[] Angles => ValveRoom.Angles;
 
+    /// <summary>Of each side the valve with the least room, running.</summary>
+    public IReadOnlyList<RoomFigures> Tightest => [.. Valves.GroupBy(v => v.Index.Split('.')[0]).Select(side => side.MinBy(v => v.LeastRunning.Room)!)];
+
     /// <summary>The caution that stands beside the numbers.</summary>
     public const string Caution = "A valve that meets a piston wrecks the engine: prove the room with clay or a dial gauge on every cylinder, the gasket fitted and tightened, before it turns under its own power. Piston rock and bearing clearance come on top.";
 
     /// <summary>The sheet of a build.</summary>
-    /// <exception cref="BadInputException">Values of which no lobe or follower can be made.</exception>
+    /// <exception cref="Values.BadInputException">Values of which no lobe or follower can be made.</exception>
     public static ClearanceSheet Of(Snapshot now)
     {
         var (valves, missing) = (new List<RoomFigures>(), new List<string>());
@@ -57,36 +66,15 @@ public sealed record ClearanceSheet(IReadOnlyList<RoomFigures> Valves, IReadOnly
     private static RoomFigures Worked(View view, string index, ValveRoom room)
     {
         var taken = ValveRoom.Running(view, index, 0);
-        return new RoomFigures(
-            index,
-            [.. Angles.Select(a => room.At(a))],
-            [.. Angles.Select(a => room.At(a, taken))],
-            [.. Angles.Select(a => room.Lift(a))],
-            [.. Budget(view, index, room, taken)],
-            Checks.ValveTrain.ValveToPistonCheck.Wanted(view, index));
-    }
-
-    private static IEnumerable<Fact> Budget(View view, string index, ValveRoom room, RoomTaken taken)
-    {
         var cold = room.Least();
-        yield return Length("least room, cold", cold.Room) with { Remark = Place(cold) };
-        yield return Length("timing off by its tolerance takes", cold.Room - room.Least(new RoomTaken(taken.Timing, 0, 0)).Room) with { Remark = Cam.CentreTolerance.Print(taken.Timing) + " either way" };
-        yield return Length("lash closed up takes", cold.Room - room.Least(new RoomTaken(0, taken.Lift, 0)).Room);
-        yield return Length("rod stretch at the rev limit takes", cold.Room - room.Least(new RoomTaken(0, 0, taken.Piston)).Room);
-        var running = room.Least(taken);
-        yield return Length("least room, running", running.Room) with { Remark = Place(running) };
-        if (view.AmountIf(Valve.ClayClearance, index) is { } clay)
+        double Takes(RoomTaken one) => cold.Room - room.Least(one).Room;
+        return new RoomFigures(index, [.. Angles.Select(a => room.At(a))], [.. Angles.Select(a => room.At(a, taken))], [.. Angles.Select(a => room.Lift(a))], Checks.ValveTrain.ValveToPistonCheck.Wanted(view, index))
         {
-            yield return Length("least room by clay or dial gauge", clay) with { Remark = $"{Figures.Print(Math.Abs(clay - cold.Room), Dimension.Length, "mm", 2)} {(clay < cold.Room ? "less" : "more")} than computed" };
-        }
-
-        if (view.AmountIf(Valve.PocketDiameter, index) is { } pocket && view.AmountIf(Valve.HeadDiameter, index) is { } head)
-        {
-            yield return Length("room beside the valve in its pocket", (pocket - head) / 2);
-        }
+            LeastCold = cold,
+            LeastRunning = room.Least(taken),
+            Takes = (Takes(new RoomTaken(Timing: taken.Timing)), Takes(new RoomTaken(Lash: taken.Lash)), Takes(new RoomTaken(Thrown: taken.Thrown)), Takes(new RoomTaken(Piston: taken.Piston))),
+            Clay = view.AmountIf(Valve.ClayClearance, index),
+            Beside = (view.AmountIf(Valve.PocketDiameter, index) - view.AmountIf(Valve.HeadDiameter, index)) / 2,
+        };
     }
-
-    private static Fact Length(string name, double metres) => new(name, metres, Dimension.Length, "mm");
-
-    private static string Place(LeastRoom least) => $"at {Figures.Print(Math.Abs(least.Angle), Dimension.Angle, "°", 3)} {(least.Angle < 0 ? "before" : "after")} overlap TDC";
 }

@@ -57,7 +57,7 @@ internal sealed class ValveRoom
     public double Lift(double angle, RoomTaken off = default)
     {
         var lift = Math.Max(_lift(angle), Math.Max(_lift(angle - off.Timing), _lift(angle + off.Timing)));
-        return lift > 0 ? lift + off.Lift : 0;
+        return lift > 0 ? lift + off.Lash + off.Thrown : 0;
     }
 
     /// <summary>Least room.</summary>
@@ -73,7 +73,8 @@ internal sealed class ValveRoom
     /// <param name="thrown">By how much the valve runs above its lift curve near TDC at the rev limit, m; 0 when no motion was marched.</param>
     public static RoomTaken Running(View view, string index, double thrown) => new(
         view.AmountOr(Cam.CentreTolerance, UsualTolerance, index),
-        view.AmountOr(Valve.Lash, 0, index) + thrown,
+        view.AmountOr(Valve.Lash, 0, index),
+        thrown,
         RunningSquishCheck.Stretch(view, Cylinder(index)));
 
     private static double AtTdc(View view, string index, string cylinder, double stem) => view.AmountIf(Valve.PistonClearance, index) ?? (view.Knows(Valve.PocketDepth, index)
@@ -97,6 +98,7 @@ internal sealed class ValveRoom
 
 /// <summary>What takes from the room between valve and piston.</summary>
 /// <param name="Timing">Cam timing either way, crank rad.</param>
-/// <param name="Lift">More lift, m.</param>
+/// <param name="Lash">Lash closed up, m.</param>
+/// <param name="Thrown">Valve above its lift curve, m.</param>
 /// <param name="Piston">Piston higher, m.</param>
-public readonly record struct RoomTaken(double Timing, double Lift, double Piston);
+public readonly record struct RoomTaken(double Timing = 0, double Lash = 0, double Thrown = 0, double Piston = 0);

@@ -45,7 +45,7 @@ public sealed record WheelFigures(IReadOnlyList<(double Lift, double Opening, do
     private static IEnumerable<Fact> Say(View view, string index, double centre, double expanded, WheelCentre wheel)
     {
         yield return new Fact("lobe centre by degree wheel", centre, Dimension.Angle, "°") { Remark = $"± {Figures.Print(expanded, Dimension.Angle, "°", 2)} (k = 2)" };
-        yield return new Fact("spread over the heights", wheel.Spread, Dimension.Angle, "°") { Remark = "one that grows with the height is a lobe with two different flanks" };
+        yield return new Fact("spread over the heights", Math.Round(wheel.Spread, 9), Dimension.Angle, "°") { Remark = "one that grows with the height is a lobe with two different flanks" };
         if (view.AmountIf(Cam.CentreWanted, index) is not { } wanted)
         {
             yield break;

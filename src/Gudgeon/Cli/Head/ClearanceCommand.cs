@@ -22,22 +22,19 @@ internal sealed class ClearanceCommand : Command<HeadSettings>
 
         if (settings.Json)
         {
-            Out.Json(new { angles = ClearanceSheet.Angles, valves = sheet.Valves.Select(v => new { index = v.Index, cold = v.Cold, running = v.Running, lift = v.Lift, wanted = v.Wanted, facts = FactLines.Json(v.Facts) }), missing = sheet.Missing });
+            Out.Json(new { angles = ClearanceSheet.Angles, valves = sheet.Valves.Select(v => new { index = v.Index, cold = v.Cold, running = v.Running, lift = v.Lift, wanted = v.Wanted, leastCold = v.LeastCold, leastRunning = v.LeastRunning, takes = new { v.Takes.Timing, v.Takes.Lash, v.Takes.Thrown, v.Takes.Stretch }, clay = v.Clay, beside = v.Beside }), missing = sheet.Missing });
             return 0;
         }
 
-        foreach (var valve in sheet.Valves)
-        {
-            Out.Line(valve.Index);
-            FactLines.Print(valve.Facts, settings.Imperial);
-        }
-
+        var cells = new RoomCells(settings.Imperial);
+        Columns.Print(["valve\t", .. RoomCells.Headings], sheet.Valves.Select(v => (IReadOnlyList<string>)[v.Index, .. cells.Of(v)]));
+        Out.Line(RoomCells.Legend);
         foreach (var missing in sheet.Missing)
         {
             Out.Line(missing);
         }
 
-        Out.Line(ClearanceSheet.Caution);
+        Out.Line("Caution: " + ClearanceSheet.Caution);
         return 0;
     }
 }

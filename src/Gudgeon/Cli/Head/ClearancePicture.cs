@@ -12,7 +12,7 @@ internal static class ClearancePicture
     {
         var figure = new Multiplot();
         figure.RemovePlot(figure.GetPlot(0));
-        var tightest = sheet.Valves.GroupBy(v => v.Index.Split('.')[0]).Select(side => side.MinBy(v => v.LeastRunning)!).ToList();
+        var tightest = sheet.Tightest;
         foreach (var valve in tightest)
         {
             figure.AddPlot(Panel(valve, imperial));
@@ -39,7 +39,7 @@ internal static class ClearancePicture
         Line(plot, angles, In(valve.Lift), LinePattern.Dotted, "lift of the valve");
         plot.Add.HorizontalLine(unit.FromSi(valve.Wanted), 1.5f, Colors.Black, LinePattern.DenselyDashed).LegendText = $"wanted, cold: {Print(valve.Wanted)}";
         plot.Add.VerticalLine(0, 1, Colors.Black, LinePattern.Dotted);
-        plot.Title($"{valve.Index}: {Print(valve.LeastCold)} cold, {Print(valve.LeastRunning)} running");
+        plot.Title($"{valve.Index}: {Print(valve.LeastCold.Room)} cold, {Print(valve.LeastRunning.Room)} running");
         plot.YLabel($"along the stem, {unit.Symbol}");
         plot.Axes.SetLimits(-60, 60, Math.Min(0, running.Min() * 1.1), unit.FromSi(12e-3));
         plot.ShowLegend(Edge.Right);
