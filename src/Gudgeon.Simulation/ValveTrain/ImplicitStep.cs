@@ -3,6 +3,8 @@ namespace Gudgeon.Simulation.ValveTrain;
 /// <summary>
 /// The Rosenbrock pair of order 4(3) that is L-stable and stiffly accurate: Hairer and Wanner, Solving Ordinary Differential
 /// Equations II, 2nd ed. (1996), section IV.10, RODAS; coefficients as published with the authors' code, order verified by test.
+/// While the cam pushes, valve and follower are stepped in coordinates that ride on it: what presses them on it stiffly then stands still,
+/// where in fixed ones it would move under a prescribed motion, which costs such formulas their order (Prothero and Robinson).
 /// </summary>
 internal sealed class ImplicitStep : IStep
 {
@@ -38,8 +40,11 @@ internal sealed class ImplicitStep : IStep
     private readonly TrainTangent _tangent;
     private readonly double[] _perError;
     private readonly double[][] _stages;
+    private readonly double[] _start;
+    private readonly double[] _startRates;
     private readonly double[] _rates;
     private readonly double[] _right;
+    private readonly double[] _rises;
 
     /// <param name="layout">The train.</param>
     /// <param name="forces">Its forces.</param>
@@ -48,29 +53,34 @@ internal sealed class ImplicitStep : IStep
     {
         (_layout, _forces, _perError, _tangent) = (layout, forces, perError, new TrainTangent(layout));
         _stages = [.. A.Select(_ => new double[forces.Size])];
-        (_rates, _right) = (new double[forces.Size], new double[forces.Size]);
+        (_start, _startRates, _rates, _right) = (new double[forces.Size], new double[forces.Size], new double[forces.Size], new double[forces.Size]);
+        _rises = new double[layout.Bodies];
     }
 
     public double Exponent => 0.25;
 
     public double Try(double time, double step, double[] from, double[] fromRates, double[] to, double[] toRates)
     {
-        _tangent.Take(_forces, time, from);
+        Begin(time, from, fromRates);
         _tangent.Factor(1 / (Gamma * step));
         for (var stage = 0; stage < Stages; stage++)
         {
-            Sum(A[stage], from, 1, to);
+            Sum(A[stage], _start, 1, to);
             if (stage > 0)
             {
-                _forces.Rates(time + (Places[stage] * step), to, _rates);
+                Rates(time + (Places[stage] * step), to);
             }
 
-            Sum(C[stage], stage == 0 ? fromRates : _rates, 1 / step, _right);
-            _right[_layout.Bodies + _layout.CamBody] += Rises[stage] * step * _tangent.CamRise / _layout.Masses[_layout.CamBody];
-            _right[_layout.Bodies] += Rises[stage] * step * _tangent.GasRise / _layout.Masses[0];
+            Sum(C[stage], stage == 0 ? _startRates : _rates, 1 / step, _right);
+            for (var i = 0; i < _rises.Length; i++)
+            {
+                _right[_layout.Bodies + i] += Rises[stage] * step * _rises[i];
+            }
+
             _tangent.Solve(_right, _stages[stage]);
         }
 
+        // The last stage was evaluated at the end of the step, off the riding coordinates, and is the step but for its own share.
         var (last, error) = (_stages[^1], 0.0);
         for (var i = 0; i < to.Length; i++)
         {
@@ -80,6 +90,67 @@ internal sealed class ImplicitStep : IStep
 
         _forces.Rates(time + step, to, toRates);
         return error;
+    }
+
+    /// <summary>State, rates and their change with time at the begin of a step, in riding coordinates.</summary>
+    private void Begin(double time, double[] from, double[] fromRates)
+    {
+        _tangent.Take(_forces, time, from);
+        var cam = CamAt(time);
+        _tangent.Carry(cam.Velocity, cam.Acceleration, _rises);
+        var gasSlope = 0.0;
+        _ = _layout.Spec.Gas?.At(_forces.Begin + (_forces.Speed * time), out gasSlope);
+        _rises[0] += gasSlope * _forces.Speed;
+        for (var i = 0; i < _rises.Length; i++)
+        {
+            _rises[i] = (_rises[i] / _layout.Masses[i]) - (i <= _layout.CamBody ? cam.Jerk : 0);
+        }
+
+        from.CopyTo(_start, 0);
+        fromRates.CopyTo(_startRates, 0);
+        Ride(cam, -1, _start);
+        RideRates(cam, _startRates);
+    }
+
+    /// <summary>Rates of a state in riding coordinates.</summary>
+    private void Rates(double time, double[] state)
+    {
+        var cam = CamAt(time);
+        Ride(cam, 1, state);
+        _forces.Rates(time, state, _rates);
+        RideRates(cam, _rates);
+    }
+
+    /// <summary>Puts valve and follower on the cam's lift (1) or takes them off it (−1).</summary>
+    private void Ride(in CamMotion cam, int way, double[] state)
+    {
+        for (var i = 0; i <= _layout.CamBody; i++)
+        {
+            state[i] += way * cam.Lift;
+            state[_layout.Bodies + i] += way * cam.Velocity;
+        }
+    }
+
+    private void RideRates(in CamMotion cam, double[] rates)
+    {
+        for (var i = 0; i <= _layout.CamBody; i++)
+        {
+            rates[i] -= cam.Velocity;
+            rates[_layout.Bodies + i] -= cam.Acceleration;
+        }
+    }
+
+    /// <summary>What valve and follower ride on: the cam where it pushed at the begin of the step, else nothing.</summary>
+    private CamMotion CamAt(double time)
+    {
+        if (!_tangent.CamPushes)
+        {
+            return default;
+        }
+
+        var (angle, speed) = (_forces.Begin + (_forces.Speed * time), _forces.Speed);
+        var point = _layout.Spec.Profile.At(angle, out var third);
+        return new CamMotion(point.Lift, point.Slope * speed, point.Curvature * speed * speed, third * speed * speed * speed);
     }
 
     private void Sum(double[] weights, double[] start, double scale, double[] sum)
@@ -95,4 +166,6 @@ internal sealed class ImplicitStep : IStep
             sum[i] = start[i] + (scale * value);
         }
     }
+
+    private readonly record struct CamMotion(double Lift, double Velocity, double Acceleration, double Jerk);
 }

@@ -102,16 +102,23 @@ public sealed class LiftProfile
     }
 
     /// <summary>Lift, slope and curvature at a cam angle from the nose, rad.</summary>
-    public LiftPoint At(double angle)
+    public LiftPoint At(double angle) => At(angle, out _);
+
+    /// <summary>The same with the third derivative, m per cam rad, cubed, which may jump from interval to interval.</summary>
+    internal LiftPoint At(double angle, out double third)
     {
         var place = (angle - Start) * _perRadian;
         if (!(place >= 0 && place <= _intervals))
         {
+            third = 0;
             return default;
         }
 
         var i = Math.Min((int)place, _intervals - 1);
-        return Quintic.At(_terms.AsSpan(Terms * i, Terms), place - i, _perRadian);
+        var u = place - i;
+        var c = _terms.AsSpan(Terms * i, Terms);
+        third = _perRadian * _perRadian * _perRadian * ((6 * c[3]) + (u * ((24 * c[4]) + (u * 60 * c[5]))));
+        return Quintic.At(c, u, _perRadian);
     }
 
     /// <summary>Lift alone with its slope, m and m per cam rad: what every evaluation of the forces asks for.</summary>

@@ -20,6 +20,7 @@ internal sealed class RevolutionWatch
     private int _traced;
     private (double From, double Gap)? _apart;
     private Separation? _lost;
+    private Separation? _knock;
     private (double Velocity, double Angle)? _landing;
     private double _flight;
     private double _highestFlight;
@@ -71,6 +72,7 @@ internal sealed class RevolutionWatch
         GreatestCamForce = _greatest.Force,
         GreatestCamForceAngle = _greatest.Angle,
         Lost = _lost,
+        Knock = _knock,
         SeatingVelocity = _landing?.Velocity,
         SeatingAngle = _landing?.Angle,
         BounceHeight = Math.Max(_highestFlight, _landing is null ? 0 : _flight),
@@ -132,8 +134,20 @@ internal sealed class RevolutionWatch
         _apart = apart with { Gap = Math.Max(apart.Gap, Top(last.Gap, middle.Gap, end.Gap)) };
         if (!carries || end.Opening <= 0)
         {
-            _lost = _lost is null || _apart.Value.Gap > _lost.Gap ? new Separation(apart.From, end.Angle, _apart.Value.Gap) : _lost;
+            Keep(new Separation(apart.From, end.Angle, _apart.Value.Gap));
             _apart = null;
+        }
+    }
+
+    private void Keep(Separation apart)
+    {
+        if (_layout.Spec.Profile.At(apart.From).Curvature < 0)
+        {
+            _lost = apart.Gap > (_lost?.Gap ?? 0) ? apart : _lost;
+        }
+        else
+        {
+            _knock = apart.Gap > (_knock?.Gap ?? 0) ? apart : _knock;
         }
     }
 

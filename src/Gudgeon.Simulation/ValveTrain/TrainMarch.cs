@@ -7,7 +7,7 @@ namespace Gudgeon.Simulation.ValveTrain;
 internal sealed class TrainMarch
 {
     /// <summary>Explicit trials in one turn above which a stiff formula is tried, and how many explicit trials one of its own costs.</summary>
-    private const int ManyTrials = 4000;
+    private const int ManyTrials = 2000;
     private const double ImplicitCost = 2.5;
     private const double ShortestStep = 1e-13;
 

@@ -27,8 +27,11 @@ public sealed record TrainMotion
     /// <summary>Cam angle of it, rad.</summary>
     public required double GreatestCamForceAngle { get; init; }
 
-    /// <summary>Where the train came apart most while the cam held the valve open; null when it stayed together.</summary>
+    /// <summary>Float: the largest gap that opened where the cam falls away from the follower; null when there was none.</summary>
     public required Separation? Lost { get; init; }
+
+    /// <summary>Knock: the largest gap that opened on a flank, where the cam pushes, as when lash is taken up on too quick a ramp; null when there was none.</summary>
+    public required Separation? Knock { get; init; }
 
     /// <summary>Velocity with which the valve first meets its seat, m/s, positive; null when it never does.</summary>
     public required double? SeatingVelocity { get; init; }

@@ -23,7 +23,7 @@ public sealed record TrainOptions
     public double LongestStep { get; init; } = Math.PI / 120;
 
     /// <summary>Largest change of the state from turn to turn, in the measures of <see cref="Tolerance"/>, at which the motion counts as settled.</summary>
-    public double Repeat { get; init; } = 2e-4;
+    public double Repeat { get; init; } = 1e-3;
 
     /// <summary>Turns of the cam after which a speed is given up.</summary>
     public int MaxRevolutions { get; init; } = 80;

@@ -16,12 +16,11 @@ internal sealed class TrainTangent(TrainLayout layout)
     private readonly double[] _shares = new double[layout.Bodies];
     private readonly double[] _loads = new double[layout.Bodies];
     private double _inverse;
+    private double _camStiffness;
+    private double _camDamping;
 
-    /// <summary>What the cam's force changes by with time alone, the bodies held still, N/s.</summary>
-    public double CamRise { get; private set; }
-
-    /// <summary>What the gas force changes by with time, N/s.</summary>
-    public double GasRise { get; private set; }
+    /// <summary>Whether the cam pushes in the state taken.</summary>
+    public bool CamPushes => _camStiffness > 0;
 
     /// <summary>Takes stiffness and damping of all that pushes in a state.</summary>
     public void Take(TrainForces forces, double time, double[] state)
@@ -29,22 +28,11 @@ internal sealed class TrainTangent(TrainLayout layout)
         var (spec, bodies, cam) = (_layout.Spec, _layout.Bodies, _layout.CamBody);
         Array.Clear(_groundStiffness);
         Array.Clear(_groundDamping);
-        var angle = forces.Begin + (forces.Speed * time);
-        var point = spec.Profile.At(angle);
-        var gasSlope = 0.0;
-        _ = spec.Gas?.At(angle, out gasSlope);
-        GasRise = gasSlope * forces.Speed;
-
         TakeSeat(state[0], state[bodies]);
+        var point = spec.Profile.At(forces.Begin + (forces.Speed * time));
         var (overlap, closing) = (point.Lift - spec.Lash - state[cam], (point.Slope * forces.Speed) - state[bodies + cam]);
-        CamRise = 0;
-        if (TrainForces.Push(spec.CamStiffness * overlap, _layout.CamDamping * closing) > 0)
-        {
-            _groundStiffness[cam] += spec.CamStiffness;
-            _groundDamping[cam] += _layout.CamDamping;
-            CamRise = ((spec.CamStiffness * point.Slope) + (_layout.CamDamping * point.Curvature * forces.Speed)) * forces.Speed;
-        }
-
+        var carries = TrainForces.Push(spec.CamStiffness * overlap, _layout.CamDamping * closing) > 0;
+        (_camStiffness, _camDamping) = carries ? (spec.CamStiffness, _layout.CamDamping) : (0, 0);
         if (cam == 1)
         {
             var pushes = TrainForces.Push(_layout.TrainStiffness * (state[1] - state[0]), _layout.TrainDamping * (state[bodies + 1] - state[bodies])) > 0;
@@ -57,6 +45,31 @@ internal sealed class TrainTangent(TrainLayout layout)
         }
     }
 
+    /// <summary>
+    /// What the forces change by with time when valve and follower keep their places on the moving cam, N/s: the cam's own
+    /// then does not change, but seat and springs are moved.
+    /// </summary>
+    /// <param name="velocity">Of the cam's lift, m/s.</param>
+    /// <param name="acceleration">Of the cam's lift, m/s².</param>
+    /// <param name="rises">One for each body.</param>
+    public void Carry(double velocity, double acceleration, double[] rises)
+    {
+        for (var i = 0; i < rises.Length; i++)
+        {
+            rises[i] = i <= _layout.CamBody ? -(_groundStiffness[i] * velocity) - (_groundDamping[i] * acceleration) : 0;
+        }
+
+        for (var i = _layout.CamBody + 1; i < rises.Length; i++)
+        {
+            if (_layout.Parents[i] == 0)
+            {
+                var rise = (_linkStiffness[i] * velocity) + (_linkDamping[i] * acceleration);
+                rises[i] += rise;
+                rises[0] -= rise;
+            }
+        }
+    }
+
     /// <summary>Splits (inverse² M + inverse C + K) into its pivots. <paramref name="inverse"/> is one over γ times the step, 1/s.</summary>
     public void Factor(double inverse)
     {
@@ -66,6 +79,7 @@ internal sealed class TrainTangent(TrainLayout layout)
             _pivots[i] = (inverse * ((inverse * _layout.Masses[i]) + _groundDamping[i] + (i == 0 ? 0 : _linkDamping[i]))) + _groundStiffness[i] + (i == 0 ? 0 : _linkStiffness[i]);
         }
 
+        _pivots[_layout.CamBody] += (inverse * _camDamping) + _camStiffness;
         for (var i = 1; i < _pivots.Length; i++)
         {
             _pivots[_layout.Parents[i]] += Link(i);
@@ -87,6 +101,7 @@ internal sealed class TrainTangent(TrainLayout layout)
             _loads[i] = (_layout.Masses[i] * (right[n + i] + (_inverse * right[i]))) + (_groundDamping[i] * right[i]);
         }
 
+        _loads[_layout.CamBody] += _camDamping * right[_layout.CamBody];
         for (var i = 1; i < n; i++)
         {
             var parent = _layout.Parents[i];

@@ -51,7 +51,7 @@ public class ClosedFormTests
         var speed = Rise * natural / (2 * Math.PI * periodsInRise);
         var layout = new TrainLayout(Trains.Oscillator(RiseDwellReturn(Lift, Rise), 0));
         var march = new TrainMarch(layout, speed, Fine with { Method = method });
-        var rest = ((4e6 * 1e-3) - 20e3) / Stiffness;
+        var rest = ((4e6 * 3e-3) - 8e3) / Stiffness;
         march.State[0] = rest;
         var watch = new RevolutionWatch(layout, speed, 7200);
         march.Revolve(watch);

@@ -73,6 +73,18 @@ public class TrainBehaviourTests
         Assert.InRange(loose.SeatingVelocity!.Value / cam, 0.6, 1.4);
     }
 
+    /// <summary>Lash taken up on a flank knocks the follower off the cam; float, where the cam falls away, is told apart from it.</summary>
+    [Fact]
+    public void KnockIsNotTakenForFloat()
+    {
+        var slow = new TrainModel(Trains.Finger() with { Lash = 0.4e-3 }).At(3500 * Trains.Rpm, Usual).Motion!;
+        Assert.InRange(slow.Knock!.From / Trains.Degree, -75, -60);
+        Assert.True(slow.Knock.Gap > 20e-6 && (slow.Lost?.Gap ?? 0) < 5e-6);
+        var quick = new TrainModel(Trains.FloatCase()).At(6000 * Trains.Rpm, Usual).Motion!;
+        Assert.InRange(quick.Lost!.From / Trains.Degree, -30, 0);
+        Assert.True(quick.Lost.Gap > 100e-6 && quick.Lost.To > 0);
+    }
+
     /// <summary>A third of the spring's mass counts at the valve when nothing surges, whatever the number of elements.</summary>
     [Theory]
     [InlineData(1)]

@@ -30,7 +30,7 @@ public class TrainMarchTests
 
     [Theory]
     [InlineData(3000, 1e-4)]
-    [InlineData(7000, 1e-3)]
+    [InlineData(5500, 1e-3)]
     public void BooksBalanceWithEverythingInThem(double rpm, double tolerance)
     {
         var books = new TrainModel(Trains.Finger()).At(rpm * Trains.Rpm, Usual).Motion!.Energy;
@@ -50,9 +50,9 @@ public class TrainMarchTests
     }
 
     [Theory]
-    [InlineData(4000)]
-    [InlineData(6000)]
-    [InlineData(8000)]
+    [InlineData(3000)]
+    [InlineData(4500)]
+    [InlineData(5500)]
     public void ExplicitAndImplicitAgree(double rpm)
     {
         var model = new TrainModel(Trains.Finger());
@@ -78,8 +78,9 @@ public class TrainMarchTests
     {
         var layout = new TrainLayout(Trains.FloatCase() with { Profile = LiftProfile.Polynomial(1e-3, 8 * Trains.Degree) });
         var speed = 100 * Trains.Rpm;
-        Assert.True(HighestOf(layout, Usual, speed) > 0.9e-3);
-        Assert.Equal(0, HighestOf(layout, Usual with { LongestStep = 10 }, speed), 1e-6);
+        var stiff = Usual with { Method = TrainMethod.Implicit };
+        Assert.True(HighestOf(layout, stiff, speed) > 0.9e-3);
+        Assert.Equal(0, HighestOf(layout, stiff with { LongestStep = 10 }, speed), 1e-6);
     }
 
     [Theory]
@@ -99,7 +100,7 @@ public class TrainMarchTests
     [InlineData(TrainMethod.Implicit, 3.7, 4.4)]
     public void FormulasAreOfTheirOrder(TrainMethod method, double low, double high)
     {
-        var errors = new[] { 50, 100, 3200 }.Select(steps => Rung(method, steps)).ToArray();
+        var errors = new[] { 120, 240, 2400 }.Select(steps => Rung(method, steps)).ToArray();
         Assert.InRange(Math.Log2(Math.Abs(errors[0] - errors[2]) / Math.Abs(errors[1] - errors[2])), low, high);
     }
 
@@ -126,7 +127,7 @@ public class TrainMarchTests
     }
 
     /// <summary>Travel of a ringing valve on a smooth part of its way after fixed steps, with cam, gas and springs at work.</summary>
-    private static double Rung(TrainMethod method, int steps)
+    internal static double Rung(TrainMethod method, int steps)
     {
         var layout = new TrainLayout(Trains.Finger() with { GuideFriction = 0, Gas = null });
         var forces = new TrainForces(layout, 4000 * Trains.Rpm, -0.5);
@@ -135,7 +136,7 @@ public class TrainMarchTests
         var (now, rates, next, nextRates) = (new double[layout.Size], new double[layout.Size], new double[layout.Size], new double[layout.Size]);
         StartOnCam(layout, forces, now);
         forces.Rates(0, now, rates);
-        var step = 2e-4 / steps;
+        var step = 1e-3 / steps;
         for (var i = 0; i < steps; i++)
         {
             stepper.Try(i * step, step, now, rates, next, nextRates);
@@ -163,10 +164,10 @@ public class TrainMarchTests
     private static double FirstSurge(int elements)
     {
         // The valve weighs so much and its seat is so hard that it holds still: the spring stands between plates.
-        var spec = Trains.FloatCase() with { ValveMass = 10, FollowerMass = 0, Lash = 8e-3, SeatStiffness = 1e10, Springs = [new SpringColumn(30e3, 500, 30e-3) { Elements = elements, Damping = 0 }] };
+        var spec = Trains.FloatCase() with { ValveMass = 10, FollowerMass = 0, Lash = 1, SeatStiffness = 1e10, Springs = [new SpringColumn(30e3, 500, 30e-3) { Elements = elements, Damping = 0 }] };
         var layout = new TrainLayout(spec);
         const double Speed = 20 * Math.PI;
-        var march = new TrainMarch(layout, Speed, new TrainOptions { Tolerance = 1e-8 });
+        var march = new TrainMarch(layout, Speed, new TrainOptions { Tolerance = 1e-11 });
         for (var i = 1; i < elements; i++)
         {
             march.State[layout.Springs[0].First + i - 1] = 1e-3 * Math.Sin(Math.PI * i / elements);

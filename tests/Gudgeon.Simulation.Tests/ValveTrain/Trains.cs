@@ -37,14 +37,14 @@ internal static class Trains
         GuideFriction = 5,
     };
 
-    /// <summary>One mass on the cam's spring, the valve held 1 mm off its seat by the base circle: a linear oscillator.</summary>
+    /// <summary>One mass on the cam's spring, the valve held a millimetre off its seat by the base circle: a linear oscillator.</summary>
     public static TrainSpec Oscillator(LiftProfile profile, double damping) => new()
     {
         Profile = profile,
-        Lash = -1e-3,
+        Lash = -3e-3,
         ValveMass = 0.1,
         CamStiffness = 4e6,
         CamDamping = damping,
-        Springs = [new SpringColumn(1e5, 20e3, 0) { Elements = 1 }],
+        Springs = [new SpringColumn(1e5, 8e3, 0) { Elements = 1 }],
     };
 }
