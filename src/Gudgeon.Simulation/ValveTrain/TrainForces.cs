@@ -17,7 +17,12 @@ internal sealed class TrainForces : IMotion
     private readonly ColumnLayout[] _springs;
     private readonly double[] _perMass;
     private readonly double _camStiffness;
+    private readonly double _camDamping;
+    private readonly double _trainStiffness;
+    private readonly double _trainDamping;
     private readonly double _seatStiffness;
+    private readonly double _seatDamping;
+    private readonly double _seatRest;
     private readonly double _lash;
     private readonly double _friction;
     private readonly int _bodies;
@@ -32,6 +37,8 @@ internal sealed class TrainForces : IMotion
         (_layout, Speed, Begin) = (layout, speed, begin);
         (_profile, _gas, _springs) = (spec.Profile, spec.Gas, layout.Springs);
         (_camStiffness, _seatStiffness, _lash, _friction) = (spec.CamStiffness, spec.SeatStiffness, spec.Lash, spec.GuideFriction);
+        (_camDamping, _trainStiffness, _trainDamping) = (layout.CamDamping, layout.TrainStiffness, layout.TrainDamping);
+        (_seatDamping, _seatRest) = (layout.SeatDamping, layout.SeatRest);
         (_bodies, _camBody) = (layout.Bodies, layout.CamBody);
         _perMass = [.. layout.Masses.Select(m => 1 / m)];
         SpringForces = new double[_springs.Length];
@@ -64,23 +71,25 @@ internal sealed class TrainForces : IMotion
     public void Rates(double time, double[] state, double[] rates)
     {
         var y = state.AsSpan();
-        y.Slice(_bodies, _bodies).CopyTo(rates);
         var velocity = y.Slice(_bodies, _bodies);
         var acceleration = rates.AsSpan(_bodies, _bodies);
+        velocity.CopyTo(rates);
         var angle = Begin + (Speed * time);
-        CamLift = _profile.LiftAt(angle, out var slope) - _lash;
-        CamVelocity = slope * Speed;
-        Gas = _gas?.At(angle) ?? 0;
+        var lift = _profile.LiftAt(angle, out var slope) - _lash;
+        var lifting = slope * Speed;
+        var gas = _gas?.At(angle) ?? 0;
+        (CamLift, CamVelocity, Gas) = (lift, lifting, gas);
 
         var (travel, speed) = (y[0], velocity[0]);
-        var onValve = Gas + Push(_seatStiffness * (_layout.SeatRest - travel), -_layout.SeatDamping * speed);
+        var onValve = gas + Push(_seatStiffness * (_seatRest - travel), -_seatDamping * speed);
         onValve -= _friction * Math.Clamp(speed * (1 / FrictionSpeed), -1, 1);
-        CamForce = Push(_camStiffness * (CamLift - y[_camBody]), _layout.CamDamping * (CamVelocity - velocity[_camBody]));
-        var push = CamForce;
+        var push = Push(_camStiffness * (lift - y[_camBody]), _camDamping * (lifting - velocity[_camBody]));
+        CamForce = push;
         if (_camBody == 1)
         {
-            push = Push(_layout.TrainStiffness * (y[1] - travel), _layout.TrainDamping * (velocity[1] - speed));
-            acceleration[1] = (CamForce - push) * _perMass[1];
+            var onFollower = push;
+            push = Push(_trainStiffness * (y[1] - travel), _trainDamping * (velocity[1] - speed));
+            acceleration[1] = (onFollower - push) * _perMass[1];
         }
 
         onValve += push;
