@@ -22,6 +22,14 @@ if (args is ["wave", ..])
     return;
 }
 
+if (args is ["train"])
+{
+    TrainBench.Turn();
+    TrainBench.Stiff();
+    TrainBench.Sweep();
+    return;
+}
+
 BookBench.Sweep();
 BookBench.Recheck();
 WhatIfBench.Sliders();
@@ -32,3 +40,4 @@ EngineBench.Cycles();
 GasBench.TemperatureOfEnergy();
 PipeBench.Sod();
 PipeBench.Real();
+TrainBench.Turn();

@@ -1,0 +1,182 @@
+using Gudgeon.Simulation.ValveTrain;
+
+namespace Gudgeon.Simulation.Tests.ValveTrain;
+
+/// <summary>What the march itself must hold to.</summary>
+public class TrainMarchTests
+{
+    private static readonly TrainOptions Usual = new();
+
+    public static TheoryData<TrainMethod> Methods => [TrainMethod.Explicit, TrainMethod.Implicit];
+
+    [Theory]
+    [MemberData(nameof(Methods))]
+    public void WithoutDampingEnergyIsKept(TrainMethod method)
+    {
+        var spec = Trains.Finger() with { CamDamping = 0, TrainDamping = 0, SeatDamping = 0, GuideFriction = 0, Springs = [.. Trains.Finger().Springs.Select(s => s with { Damping = 0 })] };
+        var layout = new TrainLayout(spec);
+        var speed = 4000 * Trains.Rpm;
+        var march = new TrainMarch(layout, speed, Usual with { Tolerance = method == TrainMethod.Explicit ? 1e-10 : 1e-9, Method = method });
+        for (var turn = 0; turn < 3; turn++)
+        {
+            var watch = new RevolutionWatch(layout, speed, 0);
+            Assert.True(march.Revolve(watch));
+            var books = watch.Motion().Energy;
+            Assert.Equal(0, books.Lost);
+            Assert.True(books.Handled > 1);
+            Assert.Equal(0, books.Unaccounted / books.Handled, 1e-6);
+        }
+    }
+
+    [Theory]
+    [InlineData(3000, 1e-4)]
+    [InlineData(5500, 1e-3)]
+    public void BooksBalanceWithEverythingInThem(double rpm, double tolerance)
+    {
+        var books = new TrainModel(Trains.Finger()).At(rpm * Trains.Rpm, Usual).Motion!.Energy;
+        Assert.True(books.Lost > 0 && books.GasWork != 0);
+        Assert.Equal(0, books.Unaccounted / books.Handled, tolerance);
+    }
+
+    /// <summary>The column of elements between two plates, set going in its first shape, against 0.5 √(R/m).</summary>
+    [Fact]
+    public void ColumnSurgesAtItsFrequencyAndTheErrorFallsWithTheSquareOfItsElements()
+    {
+        var exact = 0.5 * Math.Sqrt(30e3 / 30e-3);
+        var errors = new[] { 8, 16, 32 }.Select(n => (FirstSurge(n) / exact) - 1).ToArray();
+        Assert.InRange(errors[0], -7e-3, -6e-3);
+        Assert.InRange(errors[0] / errors[1], 3.9, 4.1);
+        Assert.InRange(errors[1] / errors[2], 3.9, 4.1);
+    }
+
+    [Theory]
+    [InlineData(3000)]
+    [InlineData(4500)]
+    [InlineData(5500)]
+    public void ExplicitAndImplicitAgree(double rpm)
+    {
+        var model = new TrainModel(Trains.Finger());
+        var one = model.At(rpm * Trains.Rpm, Usual with { Method = TrainMethod.Explicit, Tolerance = 1e-8 }).Motion!;
+        var other = model.At(rpm * Trains.Rpm, Usual with { Method = TrainMethod.Implicit, Tolerance = 1e-8 }).Motion!;
+        Assert.Equal(1, other.GreatestCamForce / one.GreatestCamForce, 2e-3);
+        Assert.Equal(1, other.SeatingVelocity!.Value / one.SeatingVelocity!.Value, 5e-3);
+        Assert.Equal(one.GreatestLift, other.GreatestLift, 1e-6);
+        Assert.Equal(one.BounceHeight, other.BounceHeight, 2e-6);
+        Assert.Equal(1, other.Springs[0].Surge / one.Springs[0].Surge, 5e-3);
+    }
+
+    [Fact]
+    public void NoLiftIsSteppedOverFromRest()
+    {
+        var layout = new TrainLayout(Trains.FloatCase() with { Lash = 0.2e-3 });
+        Assert.Equal(8.3e-3, HighestOf(layout, Usual), 0.05e-3);
+    }
+
+    /// <summary>Without the cap the steps grow on the base circle, where nothing happens, until they leap over a short lobe.</summary>
+    [Fact]
+    public void WithoutTheLongestStepALobeIsSteppedOver()
+    {
+        var layout = new TrainLayout(Trains.FloatCase() with { Profile = LiftProfile.Polynomial(1e-3, 8 * Trains.Degree) });
+        var speed = 100 * Trains.Rpm;
+        var stiff = Usual with { Method = TrainMethod.Implicit };
+        Assert.True(HighestOf(layout, stiff, speed) > 0.9e-3);
+        Assert.Equal(0, HighestOf(layout, stiff with { LongestStep = 10 }, speed), 1e-6);
+    }
+
+    [Theory]
+    [MemberData(nameof(Methods))]
+    public void MarchingAllocatesNothing(TrainMethod method)
+    {
+        var march = new TrainMarch(new TrainLayout(Trains.Finger()), 5000 * Trains.Rpm, Usual with { Method = method });
+        march.Revolve();
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        march.Revolve();
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+    }
+
+    /// <summary>An order a step halved gives: the error falls by 2⁵ and by 2⁴.</summary>
+    [Theory]
+    [InlineData(TrainMethod.Explicit, 4.7, 5.4)]
+    [InlineData(TrainMethod.Implicit, 3.7, 4.4)]
+    public void FormulasAreOfTheirOrder(TrainMethod method, double low, double high)
+    {
+        var errors = new[] { 120, 240, 2400 }.Select(steps => Rung(method, steps)).ToArray();
+        Assert.InRange(Math.Log2(Math.Abs(errors[0] - errors[2]) / Math.Abs(errors[1] - errors[2])), low, high);
+    }
+
+    /// <summary>A stiff seat and light parts turned slowly: the automatic choice takes the stiff formula and agrees with it.</summary>
+    [Fact]
+    public void AutomaticTurnsToTheStiffFormulaWhereThatIsCheaper()
+    {
+        var spec = Trains.FloatCase() with { CamStiffness = 5e8, SeatStiffness = 5e8, CamDamping = 1, SeatDamping = 1 };
+        var march = new TrainMarch(new TrainLayout(spec), 60 * Trains.Rpm, Usual);
+        march.Revolve();
+        var explicitTrials = march.Trials;
+        march.Revolve();
+        march.Revolve();
+        Assert.True(march.Stiffly);
+        Assert.True(march.Trials < explicitTrials / 10, $"{march.Trials} trials against {explicitTrials}");
+    }
+
+    private static double HighestOf(TrainLayout layout, TrainOptions options, double speed = 3000 * Trains.Rpm)
+    {
+        var march = new TrainMarch(layout, speed, options);
+        var watch = new RevolutionWatch(layout, speed, 0);
+        march.Revolve(watch);
+        return watch.Motion().GreatestLift;
+    }
+
+    /// <summary>Travel of a ringing valve on a smooth part of its way after fixed steps, with cam, gas and springs at work.</summary>
+    internal static double Rung(TrainMethod method, int steps)
+    {
+        var layout = new TrainLayout(Trains.Finger() with { GuideFriction = 0, Gas = null });
+        var forces = new TrainForces(layout, 4000 * Trains.Rpm, -0.5);
+        var perError = new double[layout.Size];
+        IStep stepper = method == TrainMethod.Explicit ? new ExplicitStep(forces, perError) : new ImplicitStep(layout, forces, perError);
+        var (now, rates, next, nextRates) = (new double[layout.Size], new double[layout.Size], new double[layout.Size], new double[layout.Size]);
+        StartOnCam(layout, forces, now);
+        forces.Rates(0, now, rates);
+        var step = 1e-3 / steps;
+        for (var i = 0; i < steps; i++)
+        {
+            stepper.Try(i * step, step, now, rates, next, nextRates);
+            (now, next, rates, nextRates) = (next, now, nextRates, rates);
+        }
+
+        return now[0];
+    }
+
+    private static void StartOnCam(TrainLayout layout, TrainForces forces, double[] state)
+    {
+        var point = layout.Spec.Profile.At(-0.5);
+        var (travel, speed, n) = (point.Lift - layout.Spec.Lash - 60e-6, point.Slope * forces.Speed, layout.Bodies);
+        (state[0], state[1], state[n], state[n + 1]) = (travel, travel + 40e-6, speed, speed);
+        foreach (var spring in layout.Springs)
+        {
+            for (var i = 1; i < spring.Elements; i++)
+            {
+                var share = (double)i / spring.Elements;
+                (state[spring.First + i - 1], state[n + spring.First + i - 1]) = (share * travel, share * speed);
+            }
+        }
+    }
+
+    private static double FirstSurge(int elements)
+    {
+        // The valve weighs so much and its seat is so hard that it holds still: the spring stands between plates.
+        var spec = Trains.FloatCase() with { ValveMass = 10, FollowerMass = 0, Lash = 1, SeatStiffness = 1e10, Springs = [new SpringColumn(30e3, 500, 30e-3) { Elements = elements, Damping = 0 }] };
+        var layout = new TrainLayout(spec);
+        const double Speed = 20 * Math.PI;
+        var march = new TrainMarch(layout, Speed, new TrainOptions { Tolerance = 1e-11 });
+        for (var i = 1; i < elements; i++)
+        {
+            march.State[layout.Springs[0].First + i - 1] = 1e-3 * Math.Sin(Math.PI * i / elements);
+        }
+
+        // With a whole number of periods not in the turn, the phase at its end tells the frequency: near 50 periods in 0.1 s.
+        march.Revolve();
+        var middle = layout.Springs[0].First + (elements / 2) - 1;
+        var phase = Math.Atan2(-march.State[layout.Bodies + middle] / (2 * Math.PI * 500), march.State[middle]);
+        return 10 * (Math.Round(49.7) + (phase / (2 * Math.PI)));
+    }
+}
