@@ -8,7 +8,7 @@ public class CheckCatalogueTests
     // Ids are public and are never used again for something else: one that goes from here goes for good.
     private static readonly string[] Published =
     [
-        "bearing-clearance", "blower-speed", "bolt-preload", "clutch", "coil-bind", "compression-ratio", "compression-spread", "head-separation", "injector-duty", "knock", "open-load",
+        "bearing-clearance", "bench", "blower-speed", "bolt-preload", "clutch", "coil-bind", "compression-ratio", "compression-spread", "flow-ratio", "flow-scatter", "head-separation", "injector-duty", "inlet-mach", "knock", "open-load",
         "peak-pressure", "piston-acceleration", "piston-clearance", "piston-speed", "ring-gap-second", "ring-gap-top", "seat-load", "spring-fatigue", "spring-stress", "squish",
         "squish-running", "surge-margin", "target-power", "target-quarter", "turbo-speed", "valve-float", "valve-pressure",
     ];
