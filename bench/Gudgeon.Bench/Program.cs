@@ -22,6 +22,12 @@ if (args is ["wave", ..])
     return;
 }
 
+if (args is ["shims"])
+{
+    ShimBench.Choice();
+    return;
+}
+
 BookBench.Sweep();
 BookBench.Recheck();
 WhatIfBench.Sliders();
