@@ -39,8 +39,17 @@ public class HeadSpringTests(Browsing browsing) : IClassFixture<Browsing>
     public async Task AnotherValveIsDrawn()
     {
         var page = await browsing.Open(browsing.Served.Page("head") + "/springs");
-        await page.GetByLabel("Valve", new() { Exact = true }).SelectOptionAsync("exhaust.2.2");
+        await page.GetByRole(AriaRole.Combobox).SelectOptionAsync("exhaust.2.2");
         await Expect(page.GetByRole(AriaRole.Figure, new() { Name = "Valve spring exhaust.2.2: load over height" })).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task TheButtonPrints()
+    {
+        var page = await browsing.Open(browsing.Served.Page("head") + "/lash");
+        await page.EvaluateAsync("window.print = () => document.body.dataset.printed = 'yes'");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Print this sheet" }).ClickAsync();
+        await Expect(page.Locator("body")).ToHaveAttributeAsync("data-printed", "yes");
     }
 
     [Fact]
@@ -50,6 +59,7 @@ public class HeadSpringTests(Browsing browsing) : IClassFixture<Browsing>
         await page.EmulateMediaAsync(new() { Media = Media.Print });
         await Expect(page.GetByRole(AriaRole.Columnheader, new() { Name = "measured again" })).ToBeVisibleAsync();
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Print this sheet" })).ToBeHiddenAsync();
+        await Expect(page.GetByRole(AriaRole.Link, new() { Name = "Springs" })).ToBeHiddenAsync();
         await Browsing.Shot(page, "head-lash-print");
     }
 }
