@@ -30,6 +30,12 @@ if (args is ["train"])
     return;
 }
 
+if (args is ["shims"])
+{
+    ShimBench.Choice();
+    return;
+}
+
 BookBench.Sweep();
 BookBench.Recheck();
 WhatIfBench.Sliders();

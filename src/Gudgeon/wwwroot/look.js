@@ -29,6 +29,9 @@ document.addEventListener('click', e => {
     }
 });
 
+// A sheet that is made to be printed has a button for it.
+document.addEventListener('click', e => e.target.closest('[data-print]') && window.print());
+
 // A picture may be taken away again before the plotting library, which draws a moment later, comes to it: nothing is lost by that.
 addEventListener('error', e => {
     if (/No DOM element with id 'sheet-/.test(e.message)) {

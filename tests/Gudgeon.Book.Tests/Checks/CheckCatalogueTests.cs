@@ -11,6 +11,8 @@ public class CheckCatalogueTests
         "bearing-clearance", "bench", "blower-speed", "bolt-preload", "clutch", "coil-bind", "compression-ratio", "compression-spread", "flow-ratio", "flow-scatter", "head-separation", "injector-duty", "inlet-mach", "knock", "open-load",
         "peak-pressure", "piston-acceleration", "piston-clearance", "piston-speed", "ring-gap-second", "ring-gap-top", "seat-load", "spring-fatigue", "spring-stress", "squish",
         "squish-running", "surge-margin", "target-power", "target-quarter", "turbo-speed", "valve-float", "valve-pressure",
+        "coil-bind-agreement", "lash", "leak-down", "retainer-seal", "seat-pressure", "seat-width", "spring-range", "spring-rate", "spring-relaxation", "spring-spread", "spring-surge",
+        "stem-clearance", "stem-clearance-hot", "stem-stress",
     ];
 
     public static TheoryData<string> Ids => [.. CheckCatalogue.All.Select(c => c.Id)];

@@ -45,12 +45,12 @@ public sealed class SeatGeometry
             Told.Length("head diameter", row.HeadDiameter, imperial),
             Told.Length("seat width", row.Width, imperial),
             row.Angle is null ? new Told("seat angle", "45° (usual)", Known: true) : Told.Of("seat angle", row.Angle, Dimension.Angle, "°", imperial),
-            Told.Length("mean diameter of the band", row.MeanDiameter, imperial),
-            Told.Of("seat pressure", row.SeatPressure, Dimension.Pressure, "MPa", imperial),
+            Told.Length("mean diameter of the band", Rounded(row.MeanDiameter, 1e-5), imperial),
+            Told.Of("seat pressure", Rounded(row.SeatPressure, 1e5), Dimension.Pressure, "MPa", imperial),
             Told.Length("stem", row.Stem, imperial),
             Told.Length("guide bore", row.Bore, imperial),
-            Told.Length("clearance cold", row.Cold, imperial),
-            Told.Length("clearance hot", row.Hot, imperial),
+            Told.Length("clearance cold", Rounded(row.Cold, 1e-7), imperial),
+            Told.Length("clearance hot", Rounded(row.Hot, 1e-7), imperial),
         ];
 
         string Band(int side) => $"M{Px.Of(X(side * radius))} {Px.Of(Y(Margin))}L{Px.Of(X(side * (radius - bandIn)))} {Px.Of(Y(Margin + bandUp))}";
@@ -70,6 +70,9 @@ public sealed class SeatGeometry
 
     /// <summary>Every number, for the list.</summary>
     public IReadOnlyList<Told> Numbers { get; }
+
+    /// <summary>To so many units of the last place that matters.</summary>
+    private static double? Rounded(double? si, double unit) => si is { } known ? Math.Round(known / unit) * unit : null;
 
     private double X(double radius) => Middle + (radius * _scale);
 

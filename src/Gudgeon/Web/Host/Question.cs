@@ -69,12 +69,6 @@ public static class Questions
         return Demand.Engine(new View(a.Now, a.Desk), whole: true);
     });
 
-    /// <summary>Springs at their heights, spacers and sets off the bench.</summary>
-    public static readonly Question<SpringSheet> Springs = new("the springs", a => SpringSheet.Of(a.Now));
-
-    /// <summary>Which shim goes where.</summary>
-    public static readonly Question<LashSheet> Lash = new("the shims", a => LashSheet.Of(a.Now));
-
     /// <summary>Seats, guides and stems; takes an engine run.</summary>
     public static readonly Question<SeatSheet> Seats = new("the seats", a => SeatSheet.Of(new View(a.Now, a.Desk)));
 
