@@ -150,7 +150,8 @@ public sealed record LashSheet(IReadOnlyList<LashRow> Rows, IReadOnlyList<double
             ShimFrom.Stays => v.Off(v.Shim) == 0 ? "as wanted" : "in range, and nothing nearer is left for it",
             ShimFrom.None => $"{was}, and no shim that would do is left",
             ShimFrom.Bought => $"{was}, and none at hand is left that would do",
-            _ => v.Takes(v.Shim) ? "in range, and nearer with this one" : was,
+            _ when !v.Takes(v.Shim) => was,
+            _ => v.Off(chosen.Shim) < v.Off(v.Shim) ? "in range, and nearer with this one" : "in range with either; its own does more good elsewhere",
         };
     }
 
