@@ -31,6 +31,9 @@ public sealed class DutyDesk
     /// <summary>Where runs by the wave model are kept; null for nowhere but here.</summary>
     public IDutyShelf? Shelf { get; set; }
 
+    /// <summary>Where motions of valve trains are kept.</summary>
+    public Head.MotionShelf Motions { get; } = new();
+
     /// <summary>Runs made so far, nudged ones included.</summary>
     public int Runs { get; private set; }
 

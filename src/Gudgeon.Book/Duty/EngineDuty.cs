@@ -8,6 +8,8 @@ namespace Gudgeon.Book.Duty;
 /// <param name="Spec">The engine that was run.</param>
 public sealed record EngineDuty(IReadOnlyList<OperatingPoint> Points, AmbientSpec Ambient, EngineSpec Spec)
 {
+    private readonly Lazy<TracedCycle?> _top = new(() => Points.Count == 0 ? null : TracedCycle.Of(Spec, EngineRun.Traced(Spec, Points[^1].Speed, Points[^1].State)));
+
     /// <summary>What checks ask the most of.</summary>
     private static readonly Func<PointFigures, double>[] Asked =
     [
@@ -23,6 +25,9 @@ public sealed record EngineDuty(IReadOnlyList<OperatingPoint> Points, AmbientSpe
         // The speed of a crank-driven blower needs no run; the power stands in for it, which is asked for anyway.
         f => f.Blower is { Turbine: not null } turbo ? turbo.Speed : f.Power,
     ];
+
+    /// <summary>The cycle at the highest speed with its traces, run when it is first asked for; null when it does not settle once more.</summary>
+    public TracedCycle? TopCycle => _top.Value;
 
     /// <summary>The depth that it came from.</summary>
     public Depth Depth => Depths.Of(Spec);

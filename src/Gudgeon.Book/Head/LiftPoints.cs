@@ -12,10 +12,10 @@ namespace Gudgeon.Book.Head;
 /// <param name="Jerk">Third derivatives, m/rad³.</param>
 public sealed record LiftPoints(double First, double Step, double[] Lift, double[] Slope, double[] Curvature, double[] Jerk)
 {
-    /// <summary>Half a degree of the cam: a degree of the crank.</summary>
+    /// <summary>Half a degree of the cam, a degree of the crank: no step is longer.</summary>
     private const double Fine = 0.5 * Math.PI / 180;
 
-    /// <summary>Shut points set before and after a measured curve, so that it leaves the seat and comes back without a kink.</summary>
+    /// <summary>Shut points set before and after a measured curve while it is smoothed, so that it leaves the seat and comes back without a kink.</summary>
     private const int Shut = 6;
 
     /// <summary>Angles from the nose, cam rad.</summary>
@@ -58,10 +58,10 @@ public sealed record LiftPoints(double First, double Step, double[] Lift, double
     {
         var (first, step, even) = Evenly(angles, lifts);
         var shut = new double[Shut];
-        var smooth = LiftSmoothing.Within([.. shut, .. even, .. shut], bound);
-        first -= Shut * step;
-        var spline = CubicSpline.InterpolateNatural(Enumerable.Range(0, smooth.Length).Select(i => first + (i * step)), smooth);
-        return Sampled(spline, first, first + ((smooth.Length - 1) * step));
+        var smooth = LiftSmoothing.Within([.. shut, .. even, .. shut], bound, Shut + 1)[Shut..^Shut];
+        (smooth[0], smooth[^1]) = (0, 0);
+        var places = Enumerable.Range(0, smooth.Length).Select(i => first + (i * step)).ToArray();
+        return Sampled(CubicSpline.InterpolateBoundariesSorted(places, smooth, SplineBoundaryCondition.FirstDerivative, 0, SplineBoundaryCondition.FirstDerivative, 0), places[0], places[^1]);
     }
 
     /// <summary>From a lift that can be had at any angle but knows no derivatives.</summary>
@@ -74,16 +74,18 @@ public sealed record LiftPoints(double First, double Step, double[] Lift, double
 
     private static LiftPoints Sampled(CubicSpline spline, double from, double to)
     {
-        var angles = Enumerable.Range(0, (int)Math.Round((to - from) / Fine) + 1).Select(i => Math.Min(from + (i * Fine), to)).ToArray();
+        var count = (int)Math.Ceiling((to - from) / Fine);
+        var step = (to - from) / count;
+        var angles = Enumerable.Range(0, count + 1).Select(i => from + (i * step)).ToArray();
         var curvature = angles.Select(spline.Differentiate2).ToArray();
-        return new LiftPoints(from, Fine, [.. angles.Select(spline.Interpolate)], [.. angles.Select(spline.Differentiate)], curvature, [.. angles.Select((_, i) => Difference(curvature, i))]);
+        return new LiftPoints(from, step, [.. angles.Select(spline.Interpolate)], [.. angles.Select(spline.Differentiate)], curvature, [.. angles.Select((_, i) => Difference(curvature, i, step))]);
     }
 
     /// <summary>A cubic spline's own third derivative jumps at every reading; the second's difference over two steps says the same without.</summary>
-    private static double Difference(double[] values, int i)
+    private static double Difference(double[] values, int i, double step)
     {
         var (before, after) = (Math.Max(0, i - 1), Math.Min(values.Length - 1, i + 1));
-        return (values[after] - values[before]) / ((after - before) * Fine);
+        return (values[after] - values[before]) / ((after - before) * step);
     }
 
     private static (double First, double Step, double[] Lifts) Evenly(double[] angles, double[] lifts)

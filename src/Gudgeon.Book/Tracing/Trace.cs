@@ -91,9 +91,11 @@ public sealed class Trace
     internal void AddUnknown(string what) => _unknown.Add(what);
 
     /// <summary>Takes in what the engine run read.</summary>
-    internal void AddDuty(Trace duty)
+    /// <param name="duty">Its trace.</param>
+    /// <param name="wanted">Whether something is missing where the run lacks it; else it is done without.</param>
+    internal void AddDuty(Trace duty, bool wanted = true)
     {
-        foreach (var read in duty.Reads)
+        foreach (var read in duty.Reads.Select(r => wanted ? r : r with { Fallback = r.Fallback ?? "none" }))
         {
             if (Keep(read))
             {
@@ -107,7 +109,7 @@ public sealed class Trace
         }
 
         _indices.AddRange(duty._indices);
-        _unknown.AddRange(duty._unknown);
+        _unknown.AddRange(wanted ? duty._unknown : []);
     }
 
     /// <summary>Keeps a read and says whether it is the first of its field. What is needed outlasts what was asked for with a fallback.</summary>

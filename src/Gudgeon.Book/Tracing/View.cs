@@ -4,6 +4,7 @@ using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
+using Gudgeon.Simulation.ValveTrain;
 
 namespace Gudgeon.Book.Tracing;
 
@@ -127,6 +128,22 @@ public sealed class View
         Trace.AddDuty(trace);
         return duty;
     }
+
+    /// <summary>The engine run without nudges, where there is one; null, and nothing missing, where the engine cannot be run.</summary>
+    internal EngineDuty? DutyIf()
+    {
+        if (_desk is null)
+        {
+            return null;
+        }
+
+        var (duty, trace) = _desk.Get(new View(_snapshot));
+        Trace.AddDuty(trace, wanted: false);
+        return duty;
+    }
+
+    /// <summary>The motion of a valve train at a cam speed, rad/s: one that was marched already is not marched again.</summary>
+    internal TrainPoint Motion(TrainSpec spec, double speed) => _desk?.Motions.At(spec, speed) ?? new TrainModel(spec).At(speed, new TrainOptions());
 
     /// <summary>Works a formula of Gudgeon.Calc and records it. An input that is not known gives an unknown result.</summary>
     public TResult Work<T1, TResult>(Func<T1, TResult> formula, T1 a) => Recorded(formula.Method, [a!], () => formula(a));

@@ -16,13 +16,15 @@ public static class LiftSmoothing
     /// <summary>Logarithm of a weight that leaves hardly more than a parabola; more would drown in round-off.</summary>
     private const double MostWeight = 8;
 
+    /// <summary>How much more a shut end weighs than a reading and its smoothing.</summary>
+    private const double Held = 1e5;
+
     /// <summary>A smoother curve, none of whose lifts is further than the bound from the reading.</summary>
     /// <param name="lifts">Lifts at even steps of angle, m.</param>
     /// <param name="bound">The furthest that a lift may move, m.</param>
+    /// <param name="shut">How many lifts at each end stay as they are: the valve is shut there.</param>
     /// <returns>Smoothed lifts, m.</returns>
-    public static double[] Within(
-        double[] lifts,
-        double bound)
+    public static double[] Within(double[] lifts, double bound, int shut = 0)
     {
         if (lifts.Length <= 2 * Reach || bound <= 0)
         {
@@ -35,7 +37,7 @@ public static class LiftSmoothing
         for (var i = 0; i < Halvings; i++)
         {
             var middle = 0.5 * (low + high);
-            var tried = Smoothed(lifts, Math.Pow(10, middle));
+            var tried = Smoothed(lifts, Math.Pow(10, middle), shut);
             if (Furthest(lifts, tried) <= bound)
             {
                 (low, best) = (middle, tried);
@@ -60,15 +62,17 @@ public static class LiftSmoothing
         return most;
     }
 
-    /// <summary>Solves (1 + λ D'D) y = s, D the third differences, by the banded Cholesky factors.</summary>
-    private static double[] Smoothed(double[] lifts, double weight)
+    /// <summary>Solves (W + λ D'D) y = W s, D the third differences and W one but for the shut ends, by the banded Cholesky factors.</summary>
+    private static double[] Smoothed(double[] lifts, double weight, int shut)
     {
         ReadOnlySpan<double> difference = [-1, 3, -3, 1];
         var n = lifts.Length;
         var band = new double[n, Reach + 1];
+        var right = new double[n];
         for (var i = 0; i < n; i++)
         {
-            band[i, 0] = 1;
+            band[i, 0] = i < shut || i >= n - shut ? Held * Math.Max(1, weight) : 1;
+            right[i] = band[i, 0] * lifts[i];
         }
 
         for (var row = 0; row + Reach < n; row++)
@@ -83,7 +87,7 @@ public static class LiftSmoothing
         }
 
         Factor(band, n);
-        return Solve(band, lifts);
+        return Solve(band, right);
     }
 
     private static void Factor(double[,] band, int n)
