@@ -43,13 +43,15 @@ public sealed record ClearanceSheet(IReadOnlyList<RoomFigures> Valves, IReadOnly
     public const string Caution = "A valve that meets a piston wrecks the engine: prove the room with clay or a dial gauge on every cylinder, the gasket fitted and tightened, before it turns under its own power. Piston rock and bearing clearance come on top.";
 
     /// <summary>The sheet of a build.</summary>
+    /// <param name="now">The values that hold.</param>
+    /// <param name="desk">Where an engine run is had, whose gas acts on the valves; null for none.</param>
     /// <exception cref="Values.BadInputException">Values of which no lobe or follower can be made.</exception>
-    public static ClearanceSheet Of(Snapshot now)
+    public static ClearanceSheet Of(Snapshot now, Duty.DutyDesk? desk = null)
     {
         var (valves, missing) = (new List<RoomFigures>(), new List<string>());
         foreach (var index in Checks.Instances.Valves(new View(now), Valve.Lift.Subject, Cam.Lift.Subject))
         {
-            var view = new View(now);
+            var view = new View(now, desk);
             if (ValveRoom.Of(view, index) is { } room)
             {
                 valves.Add(Worked(view, index, room));
@@ -65,7 +67,7 @@ public sealed record ClearanceSheet(IReadOnlyList<RoomFigures> Valves, IReadOnly
 
     private static RoomFigures Worked(View view, string index, ValveRoom room)
     {
-        var taken = ValveRoom.Running(view, index, 0);
+        var taken = ValveRoom.Running(view, index);
         var cold = room.Least();
         double Takes(RoomTaken one) => cold.Room - room.Least(one).Room;
         return new RoomFigures(index, [.. Angles.Select(a => room.At(a))], [.. Angles.Select(a => room.At(a, taken))], [.. Angles.Select(a => room.Lift(a))], Checks.ValveTrain.ValveToPistonCheck.Wanted(view, index))

@@ -8,6 +8,9 @@ public sealed class MotionShelf
 {
     private const int Most = 400;
 
+    /// <summary>Traces are wanted by whoever asks how far a valve is thrown.</summary>
+    internal static readonly TrainOptions Options = new() { TracePoints = 720 };
+
     private readonly Lock _gate = new();
     private readonly Dictionary<string, TrainPoint> _points = new(StringComparer.Ordinal);
 
@@ -26,7 +29,7 @@ public sealed class MotionShelf
             }
         }
 
-        var point = new TrainModel(spec).At(speed, new TrainOptions());
+        var point = new TrainModel(spec).At(speed, Options);
         lock (_gate)
         {
             if (_points.Count >= Most)

@@ -67,15 +67,20 @@ internal sealed class ValveRoom
     public double Worked(View view, LeastRoom least, RoomTaken off = default) =>
         view.Work(ValveToPiston.RoomAt, _tdcRoom - (off.Piston * Math.Cos(_stemAngle)), _radius, _rod, _stemAngle, Lift(least.Angle, off), least.Angle);
 
-    /// <summary>What takes from the room while the engine runs: the timing's tolerance, the lash closed up, the rod's stretch, the valve thrown above its curve.</summary>
+    /// <summary>What takes from the room at the rev limit: the timing's tolerance, the lash closed up, the valve thrown above its curve, the rod's stretch.</summary>
     /// <param name="view">The values.</param>
     /// <param name="index">"inlet.1.2".</param>
-    /// <param name="thrown">By how much the valve runs above its lift curve near TDC at the rev limit, m; 0 when no motion was marched.</param>
-    public static RoomTaken Running(View view, string index, double thrown) => new(
+    public static RoomTaken Running(View view, string index) => new(
         view.AmountOr(Cam.CentreTolerance, UsualTolerance, index),
         view.AmountOr(Valve.Lash, 0, index),
-        thrown,
+        view.Try(v => Thrown(v, index)),
         RunningSquishCheck.Stretch(view, Cylinder(index)));
+
+    /// <summary>How far the marched valve runs above its curve, m; nothing where the train is not known or does not settle, which other checks say.</summary>
+    private static double Thrown(View view, string index) =>
+        TrainAssembly.Build(view, index) is var (spec, motion) && view.Amount(Engine.RevLimit) is var limit && !double.IsNaN(limit) && view.Motion(spec, limit / 2).Motion is { } settled
+            ? MotionFacts.Thrown(settled, motion)
+            : 0;
 
     private static double AtTdc(View view, string index, string cylinder, double stem) => view.AmountIf(Valve.PistonClearance, index) ?? (view.Knows(Valve.PocketDepth, index)
         ? view.Work(

@@ -90,12 +90,33 @@ public sealed class Trace
 
     internal void AddUnknown(string what) => _unknown.Add(what);
 
+    /// <summary>Takes in what something read that is done without where it cannot be had: nothing of it is missing.</summary>
+    internal void AddTrial(Trace trial)
+    {
+        foreach (var read in trial.Reads.Select(Optional))
+        {
+            if (Keep(read) && trial._throughDuty.Contains(read.Address.Path))
+            {
+                _throughDuty.Add(read.Address.Path);
+            }
+        }
+
+        _dutySources.UnionWith(trial._dutySources);
+        _indices.AddRange(trial._indices);
+        foreach (var (name, text) in trial._limits)
+        {
+            AddLimit(name, text);
+        }
+    }
+
+    private static Read Optional(Read read) => read with { Fallback = read.Fallback ?? "none" };
+
     /// <summary>Takes in what the engine run read.</summary>
     /// <param name="duty">Its trace.</param>
     /// <param name="wanted">Whether something is missing where the run lacks it; else it is done without.</param>
     internal void AddDuty(Trace duty, bool wanted = true)
     {
-        foreach (var read in duty.Reads.Select(r => wanted ? r : r with { Fallback = r.Fallback ?? "none" }))
+        foreach (var read in duty.Reads.Select(r => wanted ? r : Optional(r)))
         {
             if (Keep(read))
             {

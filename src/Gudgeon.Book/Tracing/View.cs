@@ -129,6 +129,15 @@ public sealed class View
         return duty;
     }
 
+    /// <summary>Something that is done without where what it takes is not known: its reads are noted, and nothing is missing.</summary>
+    internal T Try<T>(Func<View, T> work)
+    {
+        var trial = new View(_snapshot, _desk, _nudged, Slightly);
+        var result = work(trial);
+        Trace.AddTrial(trial.Trace);
+        return result;
+    }
+
     /// <summary>The engine run without nudges, where there is one; null, and nothing missing, where the engine cannot be run.</summary>
     internal EngineDuty? DutyIf()
     {
@@ -143,7 +152,7 @@ public sealed class View
     }
 
     /// <summary>The motion of a valve train at a cam speed, rad/s: one that was marched already is not marched again.</summary>
-    internal TrainPoint Motion(TrainSpec spec, double speed) => _desk?.Motions.At(spec, speed) ?? new TrainModel(spec).At(speed, new TrainOptions());
+    internal TrainPoint Motion(TrainSpec spec, double speed) => _desk?.Motions.At(spec, speed) ?? new TrainModel(spec).At(speed, Head.MotionShelf.Options);
 
     /// <summary>Works a formula of Gudgeon.Calc and records it. An input that is not known gives an unknown result.</summary>
     public TResult Work<T1, TResult>(Func<T1, TResult> formula, T1 a) => Recorded(formula.Method, [a!], () => formula(a));

@@ -38,19 +38,19 @@ public sealed class ValveToPistonCheck : ValveRoomCheck
         : view.Limit("valve-piston.exhaust", Dimension.Length, "mm", 2.5e-3);
 }
 
-/// <summary>Room left at the rev limit with timing off, lash closed up and the rod stretched.</summary>
+/// <summary>Room left at the rev limit with timing off, lash closed up, the valve thrown and the rod stretched.</summary>
 public sealed class RunningValveToPistonCheck : ValveRoomCheck
 {
     public override string Id => "valve-piston-running";
 
     public override string Title => "Valve to piston at the rev limit";
 
-    public override string Source => "the cold room less timing tolerance, lash and rod stretch (Hooke's law on the reciprocating pull at TDC), all at their worst together; 0.7 mm left: common practice, no source";
+    public override string Source => "the cold room less timing tolerance, lash, what the marched valve runs above its curve, and rod stretch (Hooke's law on the reciprocating pull at TDC), all at their worst together; 0.7 mm left: common practice, no source";
 
     public override Judgement Examine(View view, string index)
     {
         var room = ValveRoom.Of(view, index);
-        var taken = ValveRoom.Running(view, index, 0);
+        var taken = ValveRoom.Running(view, index);
         var least = room?.Least(taken) ?? new LeastRoom(double.NaN, 0);
         return Judgement.AtLeast("least room", room?.Worked(view, least, taken) ?? double.NaN, view.Limit("valve-piston-running.min", Dimension.Length, "mm", 0.7e-3), Dimension.Length, "mm", "common practice, no source") with { Remark = room is null ? "" : Place(least) };
     }

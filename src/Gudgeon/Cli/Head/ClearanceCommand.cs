@@ -9,7 +9,8 @@ internal sealed class ClearanceCommand : Command<HeadSettings>
 {
     public override int Execute(CommandContext context, HeadSettings settings, CancellationToken cancellationToken)
     {
-        var sheet = ClearanceSheet.Of(settings.Open().Book.Now());
+        var file = settings.Open();
+        var sheet = ClearanceSheet.Of(file.Book.Now(), Books.Desk(file, cancellationToken));
         if (sheet.Valves.Count == 0)
         {
             throw new BadInputException(string.Join("; ", sheet.Missing));
