@@ -15,8 +15,8 @@ public class HeadCamsTests(Browsing browsing) : IClassFixture<Browsing>
     {
         var page = await browsing.Open(browsing.Served.Page("head") + "/" + part, phone, dark);
         await Expect(page.Locator(".finding").First).ToBeVisibleAsync(new() { Timeout = PageManners.Patience });
-        await page.HasManners();
         await Browsing.Shot(page, $"head-{part}{(phone ? "-phone" : "")}{(dark ? "-dark" : "")}");
+        await page.HasManners();
         Assert.Empty(browsing.Faults);
     }
 
