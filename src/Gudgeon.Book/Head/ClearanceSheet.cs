@@ -53,6 +53,11 @@ public sealed record ClearanceSheet(IReadOnlyList<RoomFigures> Valves, IReadOnly
             if (ValveRoom.Of(view, index) is { } room)
             {
                 valves.Add(Worked(view, index, room));
+                if (ValveRoom.Caveat(view, index) is { Length: > 0 } caveat)
+                {
+                    missing.Add($"{index}: {caveat}");
+                }
+
                 if (view.Trace.Missing.Any())
                 {
                     missing.Add($"{index}: the stretch of the rod is not counted yet; wanted: {Checks.Wanted.Words(view.Trace.Missing)}");

@@ -43,7 +43,8 @@ internal static class ValveLift
 
     private const double Cycle = 4 * Math.PI;
 
-    private static bool IsDrawn(View view, string index) => view.Knows(Valve.LiftTable, index) || view.Knows(Cam.LiftTable, index) || view.Knows(Cam.Law, index);
+    /// <summary>Whether a lift curve was read or a cam is known; else the lift is a smooth curve that nobody ground.</summary>
+    public static bool IsDrawn(View view, string index) => view.Knows(Valve.LiftTable, index) || view.Knows(Cam.LiftTable, index) || view.Knows(Cam.Law, index);
 
     /// <summary>Crank angles after firing TDC, rad, and lifts, m, of a curve.</summary>
     public static (double[] Angles, double[] Lifts) InRadians(LiftCurve curve) => ([.. curve.Angles.Select(a => a / Degrees)], [.. curve.Lifts]);

@@ -78,6 +78,14 @@ public class ValveToPistonCheckTests
     }
 
     [Fact]
+    public void A_room_by_opening_closing_and_lift_alone_says_so()
+    {
+        var smooth = Books.Of(("crank.stroke", "55 mm"), ("rod.length", "104 mm"), ("valve[inlet].pistonClearance", "6 mm"), ("valve[inlet].opens", "42°"), ("valve[inlet].closes", "66°"), ("valve[inlet].lift", "9.2 mm"));
+        Assert.EndsWith("; by a smooth curve of its opening, closing and lift: read a lift curve before it is believed", Appraisal.Of(smooth, "valve-piston", "inlet").Judgement!.Remark, StringComparison.Ordinal);
+        Assert.Contains(Gudgeon.Book.Head.ClearanceSheet.Of(smooth.Now()).Missing, m => m.StartsWith("inlet: by a smooth curve", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void What_is_missing_is_named()
     {
         Assert.Equal(["crank.stroke"], Appraisal.Of(Case.Without("crank.stroke"), "valve-piston", "inlet").Missing);

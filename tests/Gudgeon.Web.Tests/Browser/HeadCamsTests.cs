@@ -15,6 +15,11 @@ public class HeadCamsTests(Browsing browsing) : IClassFixture<Browsing>
     {
         var page = await browsing.Open(browsing.Served.Page("head") + "/" + part, phone, dark);
         await Expect(page.Locator(".finding").First).ToBeVisibleAsync(new() { Timeout = PageManners.Patience });
+        foreach (var figure in await page.Locator("figure.sheet").AllAsync())
+        {
+            await Expect(figure.Locator("path.js-line").First).ToBeVisibleAsync();
+        }
+
         await Browsing.Shot(page, $"head-{part}{(phone ? "-phone" : "")}{(dark ? "-dark" : "")}");
         await page.HasManners();
         Assert.Empty(browsing.Faults);
