@@ -15,7 +15,7 @@ public class HeadCamsTests(Browsing browsing) : IClassFixture<Browsing>
     {
         var page = await browsing.Open(browsing.Served.Page("head") + "/" + part, phone, dark);
         await Expect(page.Locator(".finding").First).ToBeVisibleAsync(new() { Timeout = PageManners.Patience });
-        foreach (var figure in await page.Locator("figure.sheet").AllAsync())
+        foreach (var figure in await page.Locator("figure.sheet:has(summary)").AllAsync())
         {
             await Expect(figure.Locator("path.js-line").First).ToBeVisibleAsync();
         }
