@@ -8,7 +8,7 @@ public static class Cam
 {
     private static readonly Subject Subject = new("cam", "Cam", Indexing.Valve);
 
-    public static readonly Field LiftTable = Subject.Table("liftTable", "Lobe lift curve", "Lift of a flat-ended gauge on the lobe against the cam's own angle from the nose, negative while it opens. Zero at both ends.", new Column("angle", Dimension.Angle, "°", Of: Shaft.Cam), new Column("lift", Dimension.Length, "mm"));
+    public static readonly Field LiftTable = Subject.Table("liftTable", "Lobe lift curve", "Lift of a flat-ended gauge on the lobe against the cam's own angle from the nose, negative while it opens; the middle of its half lift is what cam.centre places. Zero at both ends.", new Column("angle", Dimension.Angle, "°", Of: Shaft.Cam), new Column("lift", Dimension.Length, "mm"));
     public static readonly Field SmoothingBound = Subject.Amount("smoothingBound", "How far smoothing may move a lift", Dimension.Length, "mm", (0.001, 0.05), help: "Before a measured curve is differentiated; what the dial gauge can be read to. 0.01 mm when left out (common practice).", zero: true);
     public static readonly Field Law = Subject.Choice<LobeLaw>("law", "Law of the lobe", "Makes a lobe from duration and lift where none has been measured.");
     public static readonly Field Duration = Subject.Amount("duration", "Duration of the lobe, crank degrees", Dimension.Angle, "°", (150, 360), help: "Between the tops of the ramps.", most: 4 * Math.PI);

@@ -47,6 +47,11 @@ internal static class TableRules
         {
             throw new BadInputException($"{at(lifts[0] > 1e-6 ? 0 : lifts.Length - 1)}: the lift curve does not close: it begins at {Valve.Lift.Print(lifts[0])} and ends at {Valve.Lift.Print(lifts[^1])}; wanted zero at both ends");
         }
+
+        if (lifts.Max() <= 1e-6)
+        {
+            throw new BadInputException($"{at(null)}: the lift curve has no lift; wanted readings between its ends");
+        }
     }
 
     private static void VerifyMap(Table table, string place)

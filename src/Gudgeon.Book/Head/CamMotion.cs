@@ -1,6 +1,7 @@
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
 using Gudgeon.Calc.ValveTrain;
 
 namespace Gudgeon.Book.Head;
@@ -45,17 +46,19 @@ public sealed record CamMotion(LiftPoints Points, double Lash, double Centre, st
 
     private static CamMotion AtValve(View view, string index, Table table)
     {
-        var (angles, lifts) = (table["angle"], table["lift"]);
+        var (angles, lifts) = (ValveLift.AtSide(table["angle"], table["lift"], index), table["lift"]);
         var centre = LiftCrossings.Centre(angles, lifts);
         var points = LiftPoints.Of([.. angles.Select(a => (a - centre) / 2)], lifts, view.AmountOr(Cam.SmoothingBound, UsualBound, index));
-        return new CamMotion(points, 0, centre - view.AmountOr(Cam.Advance, 0, index), "lift curve read at the valve") { Lobe = Direct(view, index) ? points : null };
+        return new CamMotion(points, 0, centre - view.AmountOr(Cam.Advance, 0, index), "lift curve read at the valve") { Lobe = LobeFace.IsBucket(view, index) ? points : null };
     }
 
     private static (LiftPoints Lobe, string From)? LobeOf(View view, string index)
     {
         if (view.TableIf(Cam.LiftTable, index) is { } table)
         {
-            return (LiftPoints.Of(table["angle"], table["lift"], view.AmountOr(Cam.SmoothingBound, UsualBound, index)), "lobe that was read");
+            var (angles, lifts) = (table["angle"], table["lift"]);
+            var nose = LiftCrossings.Centre(angles, lifts);
+            return (LiftPoints.Of([.. angles.Select(a => a - nose)], lifts, view.AmountOr(Cam.SmoothingBound, UsualBound, index)), "lobe that was read");
         }
 
         if (!view.Knows(Cam.Law, index))
@@ -71,39 +74,48 @@ public sealed record CamMotion(LiftPoints Points, double Lash, double Centre, st
             return null;
         }
 
+        if (height >= lift)
+        {
+            throw new BadInputException($"{Cam.RampHeight.At(index)}: given {Cam.RampHeight.Print(height)}, wanted less than the lift of the lobe, {Cam.Lift.Print(lift)}");
+        }
+
         var lobe = new Lobe(law.Value, lift, duration / 2, height, angle / 2);
         return (LiftPoints.Of(lobe.Reach, lobe.At), $"lobe by the law {EnumWords.Of(law.Value.ToString())}");
     }
 
-    private static CamMotion ByFollower(View view, string index, LiftPoints lobe, string from)
+    private static CamMotion? ByFollower(View view, string index, LiftPoints lobe, string from)
     {
         var centre = view.Amount(Cam.Centre, index) * (index.StartsWith("inlet", StringComparison.Ordinal) ? 1 : -1);
         var lash = view.AmountOr(Valve.Lash, 0, index);
         var crank = OverlapTdc + centre - view.AmountOr(Cam.Advance, 0, index);
-        var motion = new CamMotion(Arms(view, index, lobe) ?? Scaled(lobe, Ratio(view, index)), lash, crank, from) { Lobe = lobe };
-        return view.Knows(Cam.LiftTable, index) ? motion with { Blur = view.AmountOr(Cam.SmoothingBound, UsualBound, index) } : motion;
-    }
-
-    private static bool Direct(View view, string index) => view.Knows(Follower.Kind, index) && view.Choice<FollowerKind>(Follower.Kind, index) is FollowerKind.Bucket;
-
-    private static double Ratio(View view, string index) => view.AmountOr(Follower.Ratio, 1, index);
-
-    private static LiftPoints? Arms(View view, string index, LiftPoints lobe)
-    {
-        if (!view.Knows(Follower.CamArm, index))
+        if ((view.Knows(Follower.CamArm, index) ? Arms(view, index, lobe) : Scaled(lobe, view.AmountOr(Follower.Ratio, 1, index))) is not { } points)
         {
             return null;
         }
 
+        var motion = new CamMotion(points, lash, crank, from) { Lobe = lobe };
+        return view.Knows(Cam.LiftTable, index) ? motion with { Blur = view.AmountOr(Cam.SmoothingBound, UsualBound, index) } : motion;
+    }
+
+    /// <summary>The valve's lift by a finger or rocker of known arms; null, and the missing arm noted, when one is not known.</summary>
+    private static LiftPoints? Arms(View view, string index, LiftPoints lobe)
+    {
         var (radius, pivot, cam, pad, valve) = (view.Amount(Cam.BaseRadius, index), view.Amount(Follower.PivotToCam, index), view.Amount(Follower.CamArm, index), view.Amount(Follower.PadRadius, index), view.Amount(Follower.ValveArm, index));
         if (double.IsNaN(radius + pivot + cam + pad + valve))
         {
             return null;
         }
 
-        var arms = new FollowerArms(lobe.At, radius, pivot, cam, pad, valve);
         var towards = view.WordOr(Follower.Wipes, Follower.AwayFromPivot, index) == Follower.TowardsPivot;
-        return LiftPoints.Of(-lobe.First + Wander, angle => arms.Lift(angle, towards));
+        try
+        {
+            var arms = new FollowerArms(lobe.At, radius, pivot, cam, pad, valve);
+            return LiftPoints.Of(-lobe.First + Wander, angle => arms.Lift(angle, towards));
+        }
+        catch (FormulaDomainException e)
+        {
+            throw new BadInputException($"{Follower.CamArm.At(index)}: given {Follower.CamArm.Print(cam)}; {e.Message}");
+        }
     }
 
     /// <summary>The contact wanders over a pad, so that the valve moves over a little more of the cam's turn than the lobe is wide, rad.</summary>

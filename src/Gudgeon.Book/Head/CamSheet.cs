@@ -23,6 +23,9 @@ public sealed record CamFigures(string Index, CamMotion Motion, IReadOnlyList<Ti
 {
     /// <summary>Readings of the degree wheel and what they ask for; null when none was taken.</summary>
     public WheelFigures? Wheel { get; init; }
+
+    /// <summary>Lifts that were asked for and that the valve does not reach, m.</summary>
+    public IReadOnlyList<double> NotReached { get; init; } = [];
 }
 
 /// <summary>The cams of a build: motion, timing, lobe centres, and how far a sprocket must be moved.</summary>
@@ -36,8 +39,8 @@ public sealed record CamSheet(IReadOnlyList<CamFigures> Cams, IReadOnlyList<Fact
 
     private const string Undone = "no lift curve, lobe or law of this side is known yet; read one with a degree wheel and a dial gauge, or give cam.law, cam.duration and cam.lift";
 
-    /// <summary>What is missing, for people; empty when both sides are known.</summary>
-    public IReadOnlyList<string> Missing => [.. Valve.Sides.Where(s => !Cams.Any(c => c.Index.StartsWith(s, StringComparison.Ordinal))).Select(s => $"{s}: {Undone}")];
+    /// <summary>What is missing, for people; empty when every cam is known.</summary>
+    public IReadOnlyList<string> Missing { get; init; } = [];
 
     /// <summary>The sheet of a build.</summary>
     /// <param name="now">The values that hold.</param>
@@ -47,9 +50,27 @@ public sealed record CamSheet(IReadOnlyList<CamFigures> Cams, IReadOnlyList<Fact
     {
         var view = new View(now);
         var speed = view.AmountIf(Engine.RevLimit) ?? double.NaN;
-        var cams = Indices(view).Select(i => Figures(view, i, lifts.Count > 0 ? lifts : UsualLifts, speed)).OfType<CamFigures>().ToList();
-        return new CamSheet(cams, Together(view, cams), speed);
+        var (cams, missing) = (new List<CamFigures>(), new List<string>());
+        foreach (var index in Indices(view))
+        {
+            var own = new View(now);
+            if (Figures(own, index, lifts.Count > 0 ? lifts : UsualLifts, speed) is { } cam)
+            {
+                cams.Add(cam);
+            }
+            else
+            {
+                missing.Add($"{index}: {Wanted(own, index)}");
+            }
+        }
+
+        return new CamSheet(cams, Together(view, cams), speed) { Missing = missing };
     }
+
+    /// <summary>What a lobe that was begun still lacks; else how to come by one.</summary>
+    private static string Wanted(View view, string index) => view.Knows(Cam.LiftTable, index) || view.Knows(Cam.Law, index)
+        ? $"not known yet; wanted: {Checks.Wanted.Words(view.Trace.Missing)}"
+        : Undone;
 
     /// <summary>A side once, or each of its valves where the book tells their cams apart; that only a lash or a seat differs makes no other cam.</summary>
     private static IEnumerable<string> Indices(View view)
@@ -64,14 +85,18 @@ public sealed record CamSheet(IReadOnlyList<CamFigures> Cams, IReadOnlyList<Fact
 
     private static CamFigures? Figures(View view, string index, IReadOnlyList<double> lifts, double speed)
     {
-        if (CamMotion.Of(view, index) is not { } motion || ValveLift.Of(view, index) is not { } curve)
+        if (CamMotion.Of(view, index) is not { } motion || ValveLift.Drawn(view, index) is not { } curve)
         {
             return null;
         }
 
         var (angles, heights) = ValveLift.InRadians(curve);
         var timings = lifts.Prepend(0).Select(l => LiftCrossings.Of(angles, heights, l) is { } c ? new TimingAt(l, c) : null).OfType<TimingAt>().ToList();
-        return new CamFigures(index, motion, timings, [.. OfCam(view, index, motion, speed)]) { Wheel = WheelFigures.Of(view, index) };
+        return new CamFigures(index, motion, timings, [.. OfCam(view, index, motion, speed)])
+        {
+            Wheel = WheelFigures.Of(view, index),
+            NotReached = [.. lifts.Where(l => !timings.Exists(t => t.Lift == l))],
+        };
     }
 
     private static IEnumerable<Fact> OfCam(View view, string index, CamMotion motion, double speed)
@@ -81,7 +106,7 @@ public sealed record CamSheet(IReadOnlyList<CamFigures> Cams, IReadOnlyList<Fact
         yield return new Fact($"lobe centre {(index.StartsWith("inlet", StringComparison.Ordinal) ? "after" : "before")} overlap TDC", centre, Dimension.Angle, "°") { Remark = motion.From };
         yield return new Fact("full lift at the valve", points.Lift.Max() - motion.Lash, Dimension.Length, "mm");
         yield return new Fact("greatest speed of the valve", points.Slope.Max(Math.Abs) * turning, Dimension.Speed, "m/s") { Remark = AtLimit };
-        yield return new Fact("greatest acceleration, opening", points.Curvature.Max() * turning * turning, Dimension.Acceleration, "m/s²") { Remark = AtLimit };
+        yield return new Fact("greatest acceleration, either flank", points.Curvature.Max() * turning * turning, Dimension.Acceleration, "m/s²") { Remark = AtLimit + (points.IsRough ? Rough : "") };
         yield return new Fact("acceleration over the nose", points.Curvature.Min() * turning * turning, Dimension.Acceleration, "m/s²") { Remark = AtLimit };
         yield return new Fact("greatest jerk", points.Jerk.Max(Math.Abs) * turning * turning * turning, Dimension.Jerk, "m/s³") { Remark = AtLimit };
         if (motion.Lash > 0)
@@ -91,12 +116,18 @@ public sealed record CamSheet(IReadOnlyList<CamFigures> Cams, IReadOnlyList<Fact
 
         if (motion.Lobe is { } lobe && view.AmountIf(Cam.BaseRadius, index) is { } radius)
         {
-            yield return new Fact("least radius of the lobe, flat follower", LobeFace.LeastRadius(lobe, radius), Dimension.Length, "mm") { Remark = "below zero the lobe is hollow" };
-            yield return new Fact("contact wanders from the middle of the face by", LobeFace.Wander(lobe), Dimension.Length, "mm");
+            yield return new Fact("least radius of the lobe, flat follower", LobeFace.LeastRadius(view, lobe, radius), Dimension.Length, "mm") { Remark = "below zero the lobe is hollow" };
+        }
+
+        if (motion.Lobe is { } pressed && LobeFace.IsBucket(view, index))
+        {
+            yield return new Fact("bucket face that the contact needs", LobeFace.LeastFace(view, index, pressed), Dimension.Length, "mm") { Remark = view.Knows(Cam.Width, index) ? "" : "its middle alone; cam.width is not known" };
         }
     }
 
     private const string AtLimit = "at the rev limit";
+
+    private const string Rough = "; the readings scatter by more than cam.smoothingBound: read again, or allow more, before the accelerations are believed";
 
     private static double SlopeAt(LiftPoints points, double lift) => Array.FindIndex(points.Lift, l => l >= lift) is var i and >= 0 ? points.Slope[i] : double.NaN;
 
@@ -126,7 +157,7 @@ public sealed record CamSheet(IReadOnlyList<CamFigures> Cams, IReadOnlyList<Fact
         var (bore, stroke, rod) = (view.Amount(Cylinder.Bore, cylinder), view.Amount(Crank.Stroke), view.Amount(Rod.Length, cylinder));
         var ratio = 1 + (Math.PI / 4 * bore * bore * stroke / clearance);
         var closing = view.Work(EffectiveCompression.AtClosing, ratio, stroke, rod, timing.Crossings.Closes - (3 * Math.PI));
-        return new Fact("effective compression ratio", closing == default ? null : closing.Ratio, Dimension.Number, "") { Remark = $"from the inlet closing{At(timing.Lift)}; {Values.Figures.Number(ratio, 4)} over the whole stroke" };
+        return new Fact("effective compression ratio", closing == default ? null : closing.Ratio, Dimension.Number, "") { Remark = $"from the inlet closing{At(timing.Lift)}" + (double.IsNaN(ratio) ? "" : $"; {Values.Figures.Number(ratio, 4)} over the whole stroke") };
     }
 
     /// <summary>" at 1 mm"; nothing at the seat.</summary>

@@ -18,8 +18,8 @@ public sealed record RoomFigures(string Index, double[] Cold, double[] Running, 
     /// <summary>Least room at the rev limit.</summary>
     public required LeastRoom LeastRunning { get; init; }
 
-    /// <summary>What each thing takes from the least room by itself, m: timing off by its tolerance, lash closed up, valve thrown above its curve, rod stretched.</summary>
-    public required (double Timing, double Lash, double Thrown, double Stretch) Takes { get; init; }
+    /// <summary>What each thing takes from the least room by itself, m: timing off by its tolerance, lash closed up, valve thrown above its curve, rod stretched; no stretch, and none counted, when it is not known.</summary>
+    public required (double Timing, double Lash, double Thrown, double? Stretch) Takes { get; init; }
 
     /// <summary>Least room by clay or dial gauge, m; null when it was not read.</summary>
     public double? Clay { get; init; }
@@ -55,6 +55,15 @@ public sealed record ClearanceSheet(IReadOnlyList<RoomFigures> Valves, IReadOnly
             if (ValveRoom.Of(view, index) is { } room)
             {
                 valves.Add(Worked(view, index, room));
+                if (ValveRoom.Caveat(view, index) is { Length: > 0 } caveat)
+                {
+                    missing.Add($"{index}: {caveat}");
+                }
+
+                if (view.Trace.Missing.Any())
+                {
+                    missing.Add($"{index}: the stretch of the rod is not counted yet; wanted: {Checks.Wanted.Words(view.Trace.Missing)}");
+                }
             }
             else
             {
@@ -74,7 +83,7 @@ public sealed record ClearanceSheet(IReadOnlyList<RoomFigures> Valves, IReadOnly
         {
             LeastCold = cold,
             LeastRunning = room.Least(taken),
-            Takes = (Takes(new RoomTaken(Timing: taken.Timing)), Takes(new RoomTaken(Lash: taken.Lash)), Takes(new RoomTaken(Thrown: taken.Thrown)), Takes(new RoomTaken(Piston: taken.Piston))),
+            Takes = (Takes(new RoomTaken(Timing: taken.Timing)), Takes(new RoomTaken(Lash: taken.Lash)), Takes(new RoomTaken(Thrown: taken.Thrown)), view.Trace.Missing.Any() ? null : Takes(new RoomTaken(Piston: taken.Piston))),
             Clay = view.AmountIf(Valve.ClayClearance, index),
             Beside = (view.AmountIf(Valve.PocketDiameter, index) - view.AmountIf(Valve.HeadDiameter, index)) / 2,
         };

@@ -18,6 +18,22 @@ public sealed record LiftPoints(double First, double Step, double[] Lift, double
     /// <summary>Shut points set before and after a measured curve while it is smoothed, so that it leaves the seat and comes back without a kink.</summary>
     private const int Shut = 6;
 
+    private const int FewestForAkima = 5;
+
+    /// <summary>Times that the acceleration of a sound curve may change its sense: to the nose and from it, and once more on each flank.</summary>
+    private const int SoundPasses = 4;
+
+    /// <summary>Whether the acceleration swings to and fro as no ground lobe's does: readings that scatter.</summary>
+    public bool IsRough
+    {
+        get
+        {
+            var large = Curvature.Max(Math.Abs) / 10;
+            var signs = Curvature.Where(c => Math.Abs(c) > large).Select(Math.Sign).ToList();
+            return signs.Zip(signs.Skip(1), (a, b) => a != b).Count(passed => passed) > SoundPasses;
+        }
+    }
+
     /// <summary>Angles from the nose, cam rad.</summary>
     public double[] Angles => [.. Enumerable.Range(0, Lift.Length).Select(i => First + (i * Step))];
 
@@ -98,7 +114,7 @@ public sealed record LiftPoints(double First, double Step, double[] Lift, double
         }
 
         var count = (int)Math.Floor((angles[^1] - angles[0]) / step) + 1;
-        var spline = CubicSpline.InterpolateAkima(angles, lifts);
+        var spline = angles.Length < FewestForAkima ? CubicSpline.InterpolatePchip(angles, lifts) : CubicSpline.InterpolateAkima(angles, lifts);
         return (angles[0], step, [.. Enumerable.Range(0, count + 1).Select(i => i == count ? 0 : Math.Max(0, spline.Interpolate(angles[0] + (i * step))))]);
     }
 }

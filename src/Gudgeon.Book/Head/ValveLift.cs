@@ -1,5 +1,6 @@
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
 using Gudgeon.Simulation.Engine;
 
 namespace Gudgeon.Book.Head;
@@ -21,13 +22,29 @@ internal static class ValveLift
         if (view.TableIf(Valve.LiftTable, index) is { } table)
         {
             var advance = view.AmountOr(Cam.Advance, 0, index);
-            return new LiftCurve([.. table["angle"].Select(a => (a - advance) * Degrees)], table["lift"]);
+            return new LiftCurve([.. AtSide(table["angle"], table["lift"], index).Select(a => (a - advance) * Degrees)], table["lift"]);
         }
 
         return IsDrawn(view, index) ? OfCam(view, index) : null;
     }
 
-    private static bool IsDrawn(View view, string index) => view.Knows(Valve.LiftTable, index) || view.Knows(Cam.LiftTable, index) || view.Knows(Cam.Law, index);
+    /// <summary>Angles of a curve as they count in the cycle that begins at firing TDC, rad: whole cycles taken off.</summary>
+    /// <exception cref="BadInputException">The curve stands where this side's valve cannot be open.</exception>
+    internal static double[] AtSide(double[] angles, double[] lifts, string index)
+    {
+        var sense = index.StartsWith("inlet", StringComparison.Ordinal) ? 1 : -1;
+        var centre = LiftCrossings.Centre(angles, lifts);
+        var turns = Math.Round((centre - (CamMotion.OverlapTdc + (sense * Math.PI / 2))) / Cycle) * Cycle;
+        var off = sense * (centre - turns - CamMotion.OverlapTdc);
+        return off is < 0 or > Math.PI
+            ? throw new BadInputException($"{Valve.LiftTable.At(index)}: its middle stands at {Valve.Opens.Print(centre)}; wanted crank angles after firing TDC, where the middle of an {(sense > 0 ? "inlet valve's curve is between 360° and 540°" : "exhaust valve's curve is between 180° and 360°")}")
+            : [.. angles.Select(a => a - turns)];
+    }
+
+    private const double Cycle = 4 * Math.PI;
+
+    /// <summary>Whether a lift curve was read or a cam is known; else the lift is a smooth curve that nobody ground.</summary>
+    public static bool IsDrawn(View view, string index) => view.Knows(Valve.LiftTable, index) || view.Knows(Cam.LiftTable, index) || view.Knows(Cam.Law, index);
 
     /// <summary>Crank angles after firing TDC, rad, and lifts, m, of a curve.</summary>
     public static (double[] Angles, double[] Lifts) InRadians(LiftCurve curve) => ([.. curve.Angles.Select(a => a / Degrees)], [.. curve.Lifts]);
@@ -43,7 +60,7 @@ internal static class ValveLift
         var (first, last) = (Array.FindIndex(lifts, l => l > 0), Array.FindLastIndex(lifts, l => l > 0));
         if (first <= 0 || last == lifts.Length - 1)
         {
-            throw new Values.BadInputException($"{Valve.Lash.At(index)}: given {Valve.Lash.Print(motion.Lash)}, wanted less than the lift of the cam");
+            throw new BadInputException($"{Valve.Lash.At(index)}: given {Valve.Lash.Print(motion.Lash)}, wanted less than the lift of the cam");
         }
 
         var open = Enumerable.Range(first - 1, last - first + 3).ToList();

@@ -44,6 +44,9 @@ internal sealed class ValveRoom
         return ValveLift.Of(view, index) is { } curve && !double.IsNaN(room + rod + radius) ? new ValveRoom(room, radius, rod, stem, Smooth(curve)) : null;
     }
 
+    /// <summary>What to say of a room whose lift was neither read nor comes from a cam; empty where it was or does.</summary>
+    public static string Caveat(View view, string index) => ValveLift.IsDrawn(view, index) ? "" : "by a smooth curve of its opening, closing and lift: read a lift curve before it is believed";
+
     /// <summary>The cylinder of a valve; empty for a side as a whole.</summary>
     public static string Cylinder(string index) => index.Split('.') is [_, var number, ..] ? number : "";
 

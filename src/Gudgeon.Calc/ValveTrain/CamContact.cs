@@ -61,13 +61,13 @@ public static class CamContact
 
     /// <summary>Least diameter of a bucket on whose face the whole contact line stays, m.</summary>
     /// <param name="slope">Greatest first derivative of the lift by cam angle, m/rad: how far the contact runs off the cam's centre line.</param>
-    /// <param name="width">Width of the lobe, m.</param>
+    /// <param name="width">Width of the lobe, m; 0 for the middle of the contact alone.</param>
     /// <param name="offset">Offset of the lobe along the camshaft from the bucket's axis, m.</param>
     [Formula("bucket face for a cam", "D = 2 sqrt(s1^2 + (b / 2 + c)^2)", Flat + ": the contact stands ds/dφ off the axis", Provenance = Provenance.Definition, Validity = "bucket axis through the cam's centre line; its chamfer comes on top", Caution = "A contact that runs over the edge of the bucket digs in and breaks it.")]
     [return: Quantity("least diameter of the bucket's face", Dimension.Length, "mm", Symbol = "D")]
     public static double BucketFace(
         [Quantity("greatest first derivative of the lift", Dimension.Length, "mm", Symbol = "s1", Min = 0, Help = "per cam radian")] double slope,
-        [Quantity("width of the lobe", Dimension.Length, "mm", Symbol = "b", Above = 0)] double width,
+        [Quantity("width of the lobe", Dimension.Length, "mm", Symbol = "b", Min = 0, Help = "0 for the middle of the contact alone")] double width,
         [Quantity("offset of the lobe", Dimension.Length, "mm", Symbol = "c", Min = 0)] double offset = 0)
     {
         var along = (width / 2) + offset;

@@ -1,4 +1,5 @@
 using Gudgeon.Book.Checks;
+using Gudgeon.Book.Checks.ValveTrain;
 using Gudgeon.Book.Values;
 
 namespace Gudgeon.Book.Tests.Checks;
@@ -40,7 +41,9 @@ public class CheckCatalogueTests
     [Fact]
     public void A_spring_and_whatever_bursts_carry_a_caution()
     {
-        Assert.All(CheckCatalogue.OfFamily("valve train"), c => Assert.Contains("eye protection", c.Caution, StringComparison.Ordinal));
+        Assert.All(CheckCatalogue.OfFamily("valve train").Where(c => c is not (LobeCentreCheck or LobeCheck or RampCheck or ValveRoomCheck)), c => Assert.Contains("eye protection", c.Caution, StringComparison.Ordinal));
+        Assert.All(CheckCatalogue.All.OfType<ValveRoomCheck>(), c => Assert.Contains("meets a piston wrecks the engine", c.Caution, StringComparison.Ordinal));
+        Assert.Contains("Turn by hand, plug out", CheckCatalogue.Find("lobe-centre").Caution, StringComparison.Ordinal);
         Assert.Contains("bursts", CheckCatalogue.Find("blower-speed").Caution, StringComparison.Ordinal);
         Assert.Contains("methanol", CheckCatalogue.Find("injector-duty").Caution, StringComparison.Ordinal);
     }

@@ -60,6 +60,18 @@ public class ClearanceSheetTests
         Assert.Contains(sheet.Missing, m => m.StartsWith("inlet: not known yet", StringComparison.Ordinal) && m.Contains("valve[inlet].pistonClearance", StringComparison.Ordinal));
     }
 
+    /// <summary>A stretch that cannot be worked is no stretch of nothing: the sheet says that it is not in the running room.</summary>
+    [Fact]
+    public void AStretchThatIsNotKnownIsSaid()
+    {
+        var sheet = ClearanceSheet.Of(Case.Now());
+        Assert.Null(sheet.Valves.Single().Takes.Stretch);
+        Assert.StartsWith("inlet: the stretch of the rod is not counted yet; wanted: ", sheet.Missing[0], StringComparison.Ordinal);
+        var whole = ClearanceSheet.Of(Case.Set(("engine.revLimit", "9000 rpm"), ("piston.mass", "260 g"), ("rod.smallEndMass", "90 g"), ("rod.shankArea", "150 mm²")).Now());
+        Assert.Equal(0.0366e-3 * Math.Cos(12 * Degree), whole.Valves.Single().Takes.Stretch!.Value, 1e-7);
+        Assert.DoesNotContain(whole.Missing, m => m.StartsWith("inlet", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void ClayIsHeldAgainstTheComputedRoom()
     {

@@ -37,7 +37,7 @@ public abstract class LobeCheck : Check
     public override string Family => "valve train";
 
     /// <summary>Where a lobe on a flat face is known.</summary>
-    public override IEnumerable<string> Instances(View view) => Checks.Instances.Valves(view, Cam.Lift.Subject).Where(i => view.Knows(Cam.BaseRadius, i) && view.Knows(Follower.Kind, i) && view.Choice<FollowerKind>(Follower.Kind, i) == FollowerKind.Bucket);
+    public override IEnumerable<string> Instances(View view) => Checks.Instances.Valves(view, Cam.Lift.Subject).Where(i => view.Knows(Cam.BaseRadius, i) && LobeFace.IsBucket(view, i));
 
     private protected static LiftPoints? Lobe(View view, string index)
     {
@@ -63,7 +63,7 @@ public sealed class LobeRadiusCheck : LobeCheck
     public override Judgement Examine(View view, string index)
     {
         var radius = view.Amount(Cam.BaseRadius, index);
-        var least = Lobe(view, index) is { } lobe ? LobeFace.LeastRadius(lobe, radius) : double.NaN;
+        var least = Lobe(view, index) is { } lobe ? LobeFace.LeastRadius(view, lobe, radius) : double.NaN;
         return Judgement.AtLeast("least radius", least, view.Limit("lobe-radius.min", Dimension.Length, "mm", 2e-3), Dimension.Length, "mm", "common practice, no source");
     }
 }
@@ -75,15 +75,15 @@ public sealed class BucketFaceCheck : LobeCheck
 
     public override string Title => "Contact of cam and bucket";
 
-    public override string Source => "contact at ds/dφ from the middle (kinematics of the flat follower); 0.5 mm left to the edge: common practice, no source";
+    public override string Source => "contact at ds/dφ from the middle and as long as the lobe is wide (kinematics of the flat follower), bucket in line with the lobe; 0.5 mm left to the edge: common practice, no source";
 
     public override IEnumerable<string> Instances(View view) => base.Instances(view).Where(i => view.Knows(Follower.FaceDiameter, i));
 
     public override Judgement Examine(View view, string index)
     {
-        var wander = Lobe(view, index) is { } lobe ? LobeFace.Wander(lobe) : double.NaN;
-        var face = (view.Amount(Follower.FaceDiameter, index) / 2) - view.Limit("bucket-face.edge", Dimension.Length, "mm", 0.5e-3);
-        return Judgement.AtMost("contact from the middle of the face", wander, face, Dimension.Length, "mm", "half of follower.faceDiameter less the edge");
+        var needed = Lobe(view, index) is { } lobe ? LobeFace.LeastFace(view, index, lobe) : double.NaN;
+        var face = view.Amount(Follower.FaceDiameter, index) - (2 * view.Limit("bucket-face.edge", Dimension.Length, "mm", 0.5e-3));
+        return Judgement.AtMost("face that the contact needs", needed, face, Dimension.Length, "mm", "follower.faceDiameter less the edge on both sides") with { Remark = view.Knows(Cam.Width, index) ? "" : "its middle alone; cam.width is not known" };
     }
 }
 
@@ -101,5 +101,10 @@ public sealed class RampCheck : Check
     public override IEnumerable<string> Instances(View view) => Checks.Instances.Valves(view, Cam.Lift.Subject, Valve.Lash.Subject).Where(i => view.Knows(Cam.RampHeight, i));
 
     public override Judgement Examine(View view, string index) => Judgement.AtMost(
-        "lash", view.Amount(Valve.Lash, index), view.Amount(Cam.RampHeight, index) * view.AmountOr(Follower.Ratio, 1, index), Dimension.Length, "mm", "cam.rampHeight at the valve");
+        "lash", view.Amount(Valve.Lash, index), view.Amount(Cam.RampHeight, index) * Ratio(view, index), Dimension.Length, "mm", "cam.rampHeight at the valve");
+
+    /// <summary>By the arms where they are known: at the base circle they are not what two dial gauges say at half lift.</summary>
+    private static double Ratio(View view, string index) => view.Knows(Follower.CamArm, index)
+        ? view.Work(FollowerRatio.OfArms, view.Amount(Cam.BaseRadius, index), view.Amount(Follower.PivotToCam, index), view.Amount(Follower.CamArm, index), view.Amount(Follower.PadRadius, index), view.Amount(Follower.ValveArm, index), 0.0)
+        : view.AmountOr(Follower.Ratio, 1, index);
 }

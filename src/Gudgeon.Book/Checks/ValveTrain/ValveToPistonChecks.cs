@@ -14,7 +14,9 @@ public abstract class ValveRoomCheck : Check
 
     public override IEnumerable<string> Instances(View view) => Checks.Instances.Valves(view, Valve.Lift.Subject, Cam.Lift.Subject);
 
-    private protected static string Place(LeastRoom least) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"at {Math.Abs(least.Angle) * 180 / Math.PI:F0}° {(least.Angle < 0 ? "before" : "after")} overlap TDC");
+    private protected static string Place(View view, string index, LeastRoom least) => string.Join("; ", new[] { Place(least), ValveRoom.Caveat(view, index) }.Where(w => w.Length > 0));
+
+    private static string Place(LeastRoom least) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"at {Math.Abs(least.Angle) * 180 / Math.PI:F0}° {(least.Angle < 0 ? "before" : "after")} overlap TDC");
 }
 
 /// <summary>Room between valve and piston as built, turned over by hand.</summary>
@@ -30,7 +32,7 @@ public sealed class ValveToPistonCheck : ValveRoomCheck
     {
         var room = ValveRoom.Of(view, index);
         var least = room?.Least() ?? new LeastRoom(double.NaN, 0);
-        return Judgement.AtLeast("least room", room?.Worked(view, least) ?? double.NaN, Wanted(view, index), Dimension.Length, "mm", "common practice, no source") with { Remark = room is null ? "" : Place(least) };
+        return Judgement.AtLeast("least room", room?.Worked(view, least) ?? double.NaN, Wanted(view, index), Dimension.Length, "mm", "common practice, no source") with { Remark = room is null ? "" : Place(view, index, least) };
     }
 
     internal static double Wanted(View view, string index) => index.StartsWith("inlet", StringComparison.Ordinal)
@@ -52,7 +54,7 @@ public sealed class RunningValveToPistonCheck : ValveRoomCheck
         var room = ValveRoom.Of(view, index);
         var taken = ValveRoom.Running(view, index);
         var least = room?.Least(taken) ?? new LeastRoom(double.NaN, 0);
-        return Judgement.AtLeast("least room", room?.Worked(view, least, taken) ?? double.NaN, view.Limit("valve-piston-running.min", Dimension.Length, "mm", 0.7e-3), Dimension.Length, "mm", "common practice, no source") with { Remark = room is null ? "" : Place(least) };
+        return Judgement.AtLeast("least room", room?.Worked(view, least, taken) ?? double.NaN, view.Limit("valve-piston-running.min", Dimension.Length, "mm", 0.7e-3), Dimension.Length, "mm", "common practice, no source") with { Remark = room is null ? "" : Place(view, index, least) };
     }
 }
 

@@ -30,7 +30,7 @@ internal sealed class CamsCommand : Command<CamsCommand.Settings>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var now = settings.Open().Book.Now();
-        var lifts = settings.At.Select(a => Amount.Parse("--at", a, Dimension.Length, "mm").Si).Select(l => l >= 0 ? l : throw new BadInputException("--at: wanted a lift of zero or more")).ToList();
+        var lifts = settings.At.Select(Lift).ToList();
         var sheet = CamSheet.Of(now, lifts);
         if (sheet.Cams.Count == 0)
         {
@@ -61,6 +61,10 @@ internal sealed class CamsCommand : Command<CamsCommand.Settings>
         return 0;
     }
 
+    private static double Lift(string text) => Amount.Parse("--at", text, Dimension.Length, "mm").Si is var lift and >= 0
+        ? lift
+        : throw new BadInputException($"--at: given {text}, wanted a lift of zero or more");
+
     private static void Print(CamSheet sheet, bool imperial)
     {
         foreach (var cam in sheet.Cams)
@@ -69,6 +73,11 @@ internal sealed class CamsCommand : Command<CamsCommand.Settings>
             foreach (var timing in cam.Timings)
             {
                 Out.Line("  " + CamWords.Timing(cam, timing, imperial));
+            }
+
+            foreach (var lift in cam.NotReached)
+            {
+                Out.Line("  " + CamWords.NotReached(lift, imperial));
             }
 
             FactLines.Print(cam.Facts, imperial);

@@ -16,10 +16,10 @@ public sealed record ValveArc(string Side, string Path, IReadOnlyList<ArcEnd> En
 public sealed class TimingGeometry
 {
     /// <summary>Size of the drawing, px.</summary>
-    public const double Width = 720, Height = 380;
+    public const double Width = 780, Height = 380;
 
     /// <summary>Middle of the circle.</summary>
-    public const double X = 360, Y = 190;
+    public const double X = 390, Y = 190;
 
     /// <summary>Radii of the arcs.</summary>
     public const double InletRadius = 104, ExhaustRadius = 132;
