@@ -107,30 +107,33 @@ internal sealed class TrainForces : IMotion
     public static double Push(double elastic, double damping) => elastic > 0 ? Math.Max(0, elastic + damping) : 0;
 
     /// <summary>Accelerations of a spring's inner masses; gives back its force on the valve, N.</summary>
-    private static double Column(ColumnLayout spring, ReadOnlySpan<double> travel, ReadOnlySpan<double> velocity, Span<double> acceleration)
+    private static double Column(ColumnLayout spring, ReadOnlySpan<double> travels, ReadOnlySpan<double> velocities, Span<double> accelerations)
     {
-        var (stiffness, damping, shut, room, last) = (spring.Stiffness, spring.Damping, spring.ShutLoad, spring.Room, spring.Elements - 1);
-        var (below, belowSpeed, force) = (0.0, 0.0, 0.0);
-        var perMass = 1 / spring.BodyMass;
-        for (var e = 0; e <= last; e++)
+        var inner = spring.Elements - 1;
+        if (inner == 0)
         {
-            var body = e == last ? 0 : spring.First + e;
-            var (squeeze, rate) = (travel[body] - below, velocity[body] - belowSpeed);
-            var (elastic, damped) = (shut + (stiffness * squeeze), damping * rate);
-            var element = e == 0 || e == last ? Push(elastic, damped) : elastic + damped;
-            if (squeeze > room)
-            {
-                element += spring.ClashStiffness * (squeeze - room);
-            }
-
-            if (e > 0)
-            {
-                acceleration[spring.First + e - 1] = (element - force) * perMass;
-            }
-
-            (below, belowSpeed, force) = (travel[body], velocity[body], element);
+            return End(spring, travels[0], velocities[0]);
         }
 
-        return force;
+        var travel = travels.Slice(spring.First, inner);
+        var velocity = velocities.Slice(spring.First, inner);
+        var acceleration = accelerations.Slice(spring.First, inner);
+        var (stiffness, damping, shut, room, clash, perMass) = (spring.Stiffness, spring.Damping, spring.ShutLoad, spring.Room, spring.ClashStiffness, spring.PerMass);
+        var below = End(spring, travel[0], velocity[0]);
+        for (var i = 1; i < travel.Length; i++)
+        {
+            var squeeze = travel[i] - travel[i - 1];
+            var above = shut + (stiffness * squeeze) + (damping * (velocity[i] - velocity[i - 1])) + (clash * Math.Max(0, squeeze - room));
+            acceleration[i - 1] = (above - below) * perMass;
+            below = above;
+        }
+
+        var onValve = End(spring, travels[0] - travel[^1], velocities[0] - velocity[^1]);
+        acceleration[^1] = (onValve - below) * perMass;
+        return onValve;
     }
+
+    /// <summary>Force of an element at an end of its spring, N: it can leave head or retainer, so it only pushes.</summary>
+    private static double End(ColumnLayout spring, double squeeze, double rate) =>
+        Push(spring.ShutLoad + (spring.Stiffness * squeeze), spring.Damping * rate) + (spring.ClashStiffness * Math.Max(0, squeeze - spring.Room));
 }

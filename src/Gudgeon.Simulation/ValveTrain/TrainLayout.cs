@@ -92,6 +92,7 @@ internal sealed class ColumnLayout
         ClashStiffness = Clash * Stiffness;
         Room = spring.BindTravel / n;
         BodyMass = spring.ActiveMass / n;
+        PerMass = 1 / BodyMass;
 
         // What is left at the moving end makes the column weigh a third of its mass when it is moved slowly (Rayleigh).
         EndMass = spring.ActiveMass * ((3 * n) - 1) / (6.0 * n * n);
@@ -120,6 +121,9 @@ internal sealed class ColumnLayout
 
     /// <summary>kg.</summary>
     public double BodyMass { get; }
+
+    /// <summary>1/kg; infinite, and not used, in a spring without mass, which has no inner bodies.</summary>
+    public double PerMass { get; }
 
     /// <summary>kg.</summary>
     public double EndMass { get; }

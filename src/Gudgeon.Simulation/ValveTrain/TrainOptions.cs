@@ -26,7 +26,7 @@ public sealed record TrainOptions
     public double Repeat { get; init; } = 1e-3;
 
     /// <summary>Turns of the cam after which a speed is given up.</summary>
-    public int MaxRevolutions { get; init; } = 80;
+    public int MaxRevolutions { get; init; } = 60;
 
     /// <summary>How the march is stepped.</summary>
     public TrainMethod Method { get; init; }

@@ -60,17 +60,42 @@ public class TrainBehaviourTests
         },
         iter: 6);
 
+    /// <summary>Without float the cam lets the valve down: it lands as quickly as the cam lowers it there, and harder on more lash.</summary>
     [Fact]
-    public void LandingHarderOnMoreLash()
+    public void ValveLandsAsTheCamLowersIt()
     {
-        var tight = new TrainModel(Trains.Finger()).At(4000 * Trains.Rpm, Usual).Motion!;
-        var loose = new TrainModel(Trains.Finger() with { Lash = 0.4e-3 }).At(4000 * Trains.Rpm, Usual).Motion!;
-        Assert.True(loose.SeatingVelocity > 1.2 * tight.SeatingVelocity);
+        const double Speed = 2000 * Trains.Rpm;
+        double Landing(double lash)
+        {
+            var spec = Trains.FloatCase() with { Lash = lash };
+            var motion = new TrainModel(spec).At(Speed, Usual).Motion!;
 
-        // The cam itself lowers the valve there so quickly; a springy train lets it down near that.
-        var profile = Trains.Finger().Profile;
-        var cam = -profile.At(loose.SeatingAngle!.Value).Slope * 4000 * Trains.Rpm;
-        Assert.InRange(loose.SeatingVelocity!.Value / cam, 0.6, 1.4);
+            // The seat gives by 5 µm under the springs, the contact by 2.5 µm and a little for what the valve is slowed by.
+            Assert.Equal(lash + 7.8e-6, spec.Profile.At(motion.SeatingAngle!.Value).Lift, 1e-6);
+            Assert.Equal(-spec.Profile.At(motion.SeatingAngle.Value).Slope * Speed, motion.SeatingVelocity!.Value, 0.02 * motion.SeatingVelocity.Value);
+            return motion.SeatingVelocity.Value;
+        }
+
+        Assert.True(Landing(0.4e-3) > 1.3 * Landing(0.2e-3));
+    }
+
+    /// <summary>What is taken down step by step is what a dense trace shows.</summary>
+    [Fact]
+    public void FiguresAreThoseOfTheTrace()
+    {
+        var motion = new TrainModel(Trains.FloatCase()).At(6500 * Trains.Rpm, Usual with { TracePoints = 28800 }).Motion!;
+        var trace = motion.Trace!;
+        Assert.Equal(trace.CamForce.Max(), motion.GreatestCamForce, 0.01 * motion.GreatestCamForce);
+        Assert.Equal(trace.Lift.Max(), motion.GreatestLift, 1e-8);
+        var rest = 250 / 5e7;
+        var landed = Array.FindIndex(trace.Angles, a => a > motion.SeatingAngle!.Value);
+        Assert.True(trace.Lift[landed - 1] >= rest - 1e-7 && trace.Lift[landed + 1] < rest);
+        Assert.Equal(-trace.Velocity[landed - 1], motion.SeatingVelocity!.Value, 0.01 * motion.SeatingVelocity.Value);
+        var after = trace.Lift[landed..];
+        Assert.Equal(after.Max() - rest, motion.BounceHeight, 1e-7);
+        var crossings = after.Zip(after.Skip(1)).Count(p => p.First <= rest + 1e-5 && p.Second > rest + 1e-5);
+        Assert.Equal(crossings, motion.Bounces);
+        Assert.True(motion.Bounces >= 2);
     }
 
     /// <summary>Lash taken up on a flank knocks the follower off the cam; float, where the cam falls away, is told apart from it.</summary>
@@ -83,6 +108,18 @@ public class TrainBehaviourTests
         var quick = new TrainModel(Trains.FloatCase()).At(6000 * Trains.Rpm, Usual).Motion!;
         Assert.InRange(quick.Lost!.From / Trains.Degree, -30, 0);
         Assert.True(quick.Lost.Gap > 100e-6 && quick.Lost.To > 0);
+    }
+
+    /// <summary>Heavily damped contacts still do not stick: where parts leave each other no force pulls them back.</summary>
+    [Fact]
+    public void NothingPulls()
+    {
+        var spec = Trains.FloatCase() with { CamDamping = 1, SeatDamping = 1 };
+        var trace = new TrainModel(spec).At(6000 * Trains.Rpm, Usual with { TracePoints = 14400 }).Motion!.Trace!;
+        Assert.Equal(0, trace.CamForce.Min());
+        Assert.Equal(0, TrainForces.Push(10, -11));
+        Assert.Equal(0, TrainForces.Push(-1, 20));
+        Assert.Equal(4, TrainForces.Push(10, -6));
     }
 
     /// <summary>A third of the spring's mass counts at the valve when nothing surges, whatever the number of elements.</summary>
@@ -115,6 +152,16 @@ public class TrainBehaviourTests
         Assert.Equal(1 - (8.5 / 8.7), slow.LeastRoom!.Value, 5e-3);
         Assert.True(quick.LeastRoom < 0);
         Assert.True(quick.Surge > 2 * slow.Surge);
+    }
+
+    /// <summary>Squeezed slowly beyond bind, the coils take load as their clash stiffness says: thirty times the rate.</summary>
+    [Fact]
+    public void CoilsThatTouchCarry()
+    {
+        var spec = Trains.FloatCase() with { Springs = [new SpringColumn(45e3, 250, 20e-3, 8e-3)] };
+        var spring = new TrainModel(spec).At(100 * Trains.Rpm, Usual).Motion!.Springs[0];
+        Assert.Equal(250 + (45e3 * 8.5e-3) + (30 * 45e3 * 0.5e-3), spring.GreatestForce, 20.0);
+        Assert.Equal(1 - (8.5 / 8), spring.LeastRoom!.Value, 2e-3);
     }
 
     [Fact]
@@ -161,6 +208,20 @@ public class TrainBehaviourTests
         var model = new TrainModel(Trains.FloatCase());
         Assert.Equal(LimitKind.NotReached, TrainSweep.Over(model, new SpeedRange(100, 200, 3), Usual).LiftOff.Kind);
         Assert.Equal(LimitKind.Passed, TrainSweep.Over(model, new SpeedRange(700, 720, 2), Usual).LiftOff.Kind);
+    }
+
+    /// <summary>Just below a limit its threshold is kept, at it it is passed.</summary>
+    [Fact]
+    public void LimitsLieWhereTheThresholdsArePassed()
+    {
+        var model = new TrainModel(Trains.FloatCase());
+        var sweep = TrainSweep.Over(model, new SpeedRange(5000 * Trains.Rpm, 6600 * Trains.Rpm, 9), Usual);
+        Assert.Equal((LimitKind.Found, LimitKind.Found), (sweep.LiftOff.Kind, sweep.Bounce.Kind));
+        TrainMotion At(double speed) => model.At(speed, Usual).Motion!;
+        Assert.InRange(At(sweep.LiftOff.Speed).Lost!.Gap, 0.05e-3, 0.06e-3);
+        Assert.InRange(At(sweep.LiftOff.Speed - 0.15).Lost!.Gap, 0.04e-3, 0.05e-3);
+        Assert.True(At(sweep.Bounce.Speed).BounceHeight > 0.1e-3);
+        Assert.True(At(sweep.Bounce.Speed - 0.15).BounceHeight <= 0.1e-3);
     }
 
     private static double LiftOff(TrainSpec spec)

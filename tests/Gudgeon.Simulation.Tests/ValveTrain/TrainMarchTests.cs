@@ -104,6 +104,50 @@ public class TrainMarchTests
         Assert.InRange(Math.Log2(Math.Abs(errors[0] - errors[2]) / Math.Abs(errors[1] - errors[2])), low, high);
     }
 
+    /// <summary>The tree solved from its leaves, against the Jacobian by differences of the rates: on the cam, on the seat, with coils in clash.</summary>
+    [Theory]
+    [InlineData(-0.5, 1)]
+    [InlineData(0.2, 1)]
+    [InlineData(2.5, 0)]
+    public void TreeSolvesTheJacobian(double angle, double onCam)
+    {
+        var spec = Trains.Finger();
+        spec = spec with { Springs = [spec.Springs[0] with { BindTravel = 3e-3 }, spec.Springs[1]] };
+        var layout = new TrainLayout(spec);
+        var forces = new TrainForces(layout, 4000 * Trains.Rpm, angle);
+        var (state, n) = (new double[layout.Size], layout.Bodies);
+        if (onCam > 0)
+        {
+            StartOnCam(layout, forces, state, angle);
+        }
+
+        state[n] += 0.004;
+        var tangent = new TrainTangent(layout);
+        tangent.Take(forces, 0, state);
+        const double Inverse = 3e4;
+        tangent.Factor(Inverse);
+        var (right, x) = (new double[layout.Size], new double[layout.Size]);
+        for (var i = 0; i < 2 * n; i++)
+        {
+            right[i] = Math.Sin(1 + (3 * i)) * (i < n ? 1e-3 : 1);
+        }
+
+        tangent.Solve(right, x);
+        const double Step = 1e-3;
+        double[] Moved(double way)
+        {
+            var rates = new double[layout.Size];
+            forces.Rates(0, [.. state.Zip(x, (s, d) => s + (way * Step * d))], rates);
+            return rates;
+        }
+
+        var (ahead, behind) = (Moved(1), Moved(-1));
+        for (var i = 0; i < 2 * n; i++)
+        {
+            Assert.Equal(right[i], (Inverse * x[i]) - ((ahead[i] - behind[i]) / (2 * Step)), 1e-5);
+        }
+    }
+
     /// <summary>A stiff seat and light parts turned slowly: the automatic choice takes the stiff formula and agrees with it.</summary>
     [Fact]
     public void AutomaticTurnsToTheStiffFormulaWhereThatIsCheaper()
@@ -127,14 +171,14 @@ public class TrainMarchTests
     }
 
     /// <summary>Travel of a ringing valve on a smooth part of its way after fixed steps, with cam, gas and springs at work.</summary>
-    internal static double Rung(TrainMethod method, int steps)
+    private static double Rung(TrainMethod method, int steps)
     {
         var layout = new TrainLayout(Trains.Finger() with { GuideFriction = 0, Gas = null });
         var forces = new TrainForces(layout, 4000 * Trains.Rpm, -0.5);
         var perError = new double[layout.Size];
         IStep stepper = method == TrainMethod.Explicit ? new ExplicitStep(forces, perError) : new ImplicitStep(layout, forces, perError);
         var (now, rates, next, nextRates) = (new double[layout.Size], new double[layout.Size], new double[layout.Size], new double[layout.Size]);
-        StartOnCam(layout, forces, now);
+        StartOnCam(layout, forces, now, -0.5);
         forces.Rates(0, now, rates);
         var step = 1e-3 / steps;
         for (var i = 0; i < steps; i++)
@@ -146,9 +190,9 @@ public class TrainMarchTests
         return now[0];
     }
 
-    private static void StartOnCam(TrainLayout layout, TrainForces forces, double[] state)
+    private static void StartOnCam(TrainLayout layout, TrainForces forces, double[] state, double angle)
     {
-        var point = layout.Spec.Profile.At(-0.5);
+        var point = layout.Spec.Profile.At(angle);
         var (travel, speed, n) = (point.Lift - layout.Spec.Lash - 60e-6, point.Slope * forces.Speed, layout.Bodies);
         (state[0], state[1], state[n], state[n + 1]) = (travel, travel + 40e-6, speed, speed);
         foreach (var spring in layout.Springs)
