@@ -32,8 +32,9 @@ public class ClosedFormTests
         var watch = new RevolutionWatch(layout, speed, 360);
         march.Revolve(watch);
         var lift = watch.Motion().Trace!.Lift;
-        var drive = new System.Numerics.Complex(4e6, layout.CamDamping * speed);
-        var expected = Amplitude * (drive / new System.Numerics.Complex(Stiffness - (Mass * speed * speed), layout.CamDamping * speed)).Magnitude;
+        var damping = 2 * 0.2 * Math.Sqrt(4e6 * Mass);
+        var drive = new System.Numerics.Complex(4e6, damping * speed);
+        var expected = Amplitude * (drive / new System.Numerics.Complex(Stiffness - (Mass * speed * speed), damping * speed)).Magnitude;
         Assert.Equal(expected, (lift.Max() - lift.Min()) / 2, 2e-4 * expected);
     }
 
@@ -79,7 +80,7 @@ public class ClosedFormTests
         march.Revolve(watch);
         var trace = watch.Motion().Trace!;
         var (stiffness, mass) = (spec.SeatStiffness + 45e3, 60e-3);
-        var decay = layout.SeatDamping / (2 * mass);
+        var decay = 0.05 * Math.Sqrt(spec.SeatStiffness / mass);
         var turning = Math.Sqrt((stiffness / mass) - (decay * decay));
         for (var i = 0; i < 200; i++)
         {
