@@ -69,6 +69,12 @@ public static class Questions
         return Demand.Engine(new View(a.Now, a.Desk), whole: true);
     });
 
+    /// <summary>Valve to piston; the room that running takes wants the motion of the valves, and that the engine run.</summary>
+    public static readonly Question<ClearanceSheet> Clearance = new("valve to piston", a => ClearanceSheet.Of(a.Now, a.Desk));
+
+    /// <summary>How the valves move up to the rev limit and beyond.</summary>
+    public static readonly Question<MotionSheet> Motion = new("the motion of the valves", a => MotionSheet.Of(new View(a.Now, a.Desk), null, a.Progress, a.Desk.Cancellation));
+
     /// <summary>Seats, guides and stems; takes an engine run.</summary>
     public static readonly Question<SeatSheet> Seats = new("the seats", a => SeatSheet.Of(new View(a.Now, a.Desk)));
 
