@@ -26,6 +26,16 @@ internal static class GasLoad
             points.RemoveAt(points.Count - 1);
         }
 
-        return new GasForce(points.ConvertAll(p => p.Cam), points.ConvertAll(p => p.Force));
+        return new GasForce(points.ConvertAll(p => p.Cam), points.ConvertAll(p => Acting(motion, p.Cam, p.Force)));
+    }
+
+    /// <summary>
+    /// A curve read at the valve has no lash, and so no room between cam and follower while the valve is shut: what presses
+    /// the valve on its seat then would come out at the cam, where in the engine there is lash.
+    /// </summary>
+    private static double Acting(CamMotion motion, double cam, double force)
+    {
+        var turned = Math.IEEERemainder(cam, 2 * Math.PI);
+        return motion.Lash == 0 && motion.Points.At(turned).Lift <= 0 ? Math.Max(0, force) : force;
     }
 }

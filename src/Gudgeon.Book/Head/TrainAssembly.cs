@@ -42,7 +42,9 @@ internal static class TrainAssembly
 
         try
         {
-            var points = motion.Points.Angles.Select((_, i) => new LiftPoint(motion.Points.Lift[i], motion.Points.Slope[i], motion.Points.Curvature[i])).ToArray();
+            // A curve laid through readings may dip below the base circle by a micrometre: there the valve is shut.
+            var points = motion.Points.Lift.Select((lift, i) => lift > 0 ? new LiftPoint(lift, motion.Points.Slope[i], motion.Points.Curvature[i]) : default).ToArray();
+            (points[0], points[^1]) = (default, default);
             return (Stiff(view, index, new TrainSpec
             {
                 Profile = LiftProfile.FromPoints(motion.Points.Angles, points),

@@ -12,6 +12,9 @@ public abstract class MotionCheck : SpringCheck
     /// <summary>Where the springs and a lift curve or lobe are known, for without them there is nothing to march.</summary>
     public override IEnumerable<string> Instances(View view) => base.Instances(view).Where(i => view.Try(v => TrainAssembly.Build(v, i)) is not null);
 
+    /// <summary>A way, m, of less than a micrometre is none.</summary>
+    private protected static double Seen(double way) => way < 1e-6 ? 0 : way;
+
     /// <summary>The motion at so many times the rev limit; null, and why noted, when there is none.</summary>
     private protected static TrainMotion? At(View view, string index, double factor, out CamMotion? motion)
     {
@@ -45,7 +48,7 @@ public sealed class LiftOffCheck : MotionCheck
     public override Judgement Examine(View view, string index)
     {
         var motion = At(view, index, view.Limit("valve-lift-off.factor", Dimension.Number, "", 1.05), out _);
-        var gap = motion is null ? double.NaN : motion.Lost?.Gap ?? 0;
+        var gap = motion is null ? double.NaN : Seen(motion.Lost?.Gap ?? 0);
         return Judgement.AtMost("greatest gap", gap, view.Limit("valve-lift-off.max", Dimension.Length, "mm", 0.05e-3), Dimension.Length, "mm", "common practice, no source") with { Remark = motion?.Lost is { } lost ? FormattableString.Invariant($"from {lost.From * 180 / Math.PI:F0} to {lost.To * 180 / Math.PI:F0} cam degrees from the nose") : "" };
     }
 }
@@ -60,7 +63,7 @@ public sealed class BounceCheck : MotionCheck
     public override string Source => "lumped masses with surging springs and the gas of the engine run, marched until the motion repeats; 0.2 mm: common practice, no source";
 
     public override Judgement Examine(View view, string index) => Judgement.AtMost(
-        "height of the bounce", At(view, index, 1, out _)?.BounceHeight ?? double.NaN, view.Limit("valve-bounce.max", Dimension.Length, "mm", 0.2e-3), Dimension.Length, "mm", "common practice, no source");
+        "height of the bounce", At(view, index, 1, out _) is { } motion ? Seen(motion.BounceHeight) : double.NaN, view.Limit("valve-bounce.max", Dimension.Length, "mm", 0.2e-3), Dimension.Length, "mm", "common practice, no source");
 }
 
 /// <summary>Contact pressure of cam and follower where the cam pushes hardest.</summary>
