@@ -22,7 +22,7 @@ public static class Cam
     public static readonly Field WheelTable = Subject.Table("wheelTable", "Degree-wheel readings", "Crank angle from overlap TDC (before it negative) at which the valve passes a lift, opening and closing: 1 mm at 20° at 190°. One lift or several.", new Column("lift", Dimension.Length, "mm"), new Column("opening", Dimension.Angle, "°"), new Column("closing", Dimension.Angle, "°"));
     public static readonly Field WheelZero = Subject.Amount("wheelZero", "Degree wheel off true TDC, crank degrees", Dimension.Angle, "°", (-3, 3), "positive stop, both sides", "0° ± 0.5° says how well TDC was found; its ± goes into the lobe centre. Positive when the wheel reads too much.", signed: true);
     public static readonly Field WheelReading = Subject.Amount("wheelReading", "Reading of the degree wheel, ±", Dimension.Angle, "°", (0.1, 3), help: "How well one angle can be read, TDC apart; 0.5° when left out (common practice).");
-    public static readonly Field SprocketTeeth = Subject.Count("sprocketTeeth", "Teeth of the cam sprocket", (16, 60), 6);
+    public static readonly Field SprocketTeeth = Subject.Count("sprocketTeeth", "Teeth of the cam sprocket", (16, 60), 2);
     public static readonly Field SlotRadius = Subject.Amount("slotRadius", "Radius of the sprocket's slots", Dimension.Length, "mm", (10, 60));
     public static readonly Field SlotTravel = Subject.Amount("slotTravel", "Travel of the sprocket's slots, each way", Dimension.Length, "mm", (0.5, 10));
     public static readonly Field VernierHub = Subject.Count("vernierHub", "Holes of the cam's hub", (3, 40), 2, "A vernier sprocket has another number of holes than its hub; one pair in line sets the cam.");

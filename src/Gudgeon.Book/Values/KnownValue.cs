@@ -70,7 +70,7 @@ public sealed record KnownValue
         var value = new KnownValue { Field = field, Content = content, How = how };
         if (!double.IsNaN(value.Si) && (value.Si < field.Possible.Low || value.Si > field.Possible.High))
         {
-            throw new BadInputException($"{field.Label}: given '{content}', which cannot be; wanted {(value.Si > field.Possible.High ? $"at most {field.Print(field.Possible.High)}" : field.Possible.Low > 0 ? "more than zero" : "zero or more")}");
+            throw new BadInputException($"{field.Label}: given '{content}', which cannot be; wanted {(value.Si > field.Possible.High ? $"at most {field.Print(field.Possible.High)}" : field.Possible.Low > 1 ? $"at least {field.Print(field.Possible.Low)}" : field.Possible.Low > 0 ? "more than zero" : "zero or more")}");
         }
 
         return value;

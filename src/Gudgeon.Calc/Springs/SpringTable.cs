@@ -19,7 +19,7 @@ public static class SpringTable
     /// <param name="heights">Heights of the readings, m, in any order, no two alike.</param>
     /// <param name="loads">Loads there, N; greater at the lesser height.</param>
     /// <param name="height">Height at which the load is wanted, m.</param>
-    [Formula("spring load from a table", "F = F(L)", Source, Provenance = Provenance.FromMemory, Validity = Validity)]
+    [Formula("spring load from a table", "F = f(L); Fi = f(Li)", Source, Provenance = Provenance.FromMemory, Validity = Validity)]
     [return: Quantity("load", Dimension.Force, "N", Symbol = "F")]
     public static double Load(
         [Quantity("heights of the readings", Dimension.Length, "mm", Symbol = "Li", Above = 0)] double[] heights,
@@ -37,7 +37,7 @@ public static class SpringTable
     /// <param name="heights">Heights of the readings, m, in any order, no two alike.</param>
     /// <param name="loads">Loads there, N; greater at the lesser height.</param>
     /// <param name="height">Height at which the rate is wanted, m.</param>
-    [Formula("spring rate from a table", "R = -dF/dL", Source, Provenance = Provenance.FromMemory, Validity = Validity)]
+    [Formula("spring rate from a table", "R = -f'(L); Fi = f(Li)", Source, Provenance = Provenance.FromMemory, Validity = Validity)]
     [return: Quantity("spring rate", Dimension.ForcePerLength, "N/mm", Symbol = "R")]
     public static double Rate(
         [Quantity("heights of the readings", Dimension.Length, "mm", Symbol = "Li", Above = 0)] double[] heights,

@@ -40,7 +40,7 @@ public static class SprocketSetting
     /// <param name="teeth">Teeth of the cam sprocket.</param>
     [Formula("one tooth of the cam sprocket", "t = 4 π / z", "one tooth in the teeth of the wheel; the cam turns at half crank speed", Provenance = Provenance.Definition)]
     [return: Quantity("crank angle of a tooth", Dimension.Angle, "°", Symbol = "t")]
-    public static double Tooth([Quantity("teeth of the cam sprocket", Dimension.Number, Symbol = "z", Min = 3)] int teeth) => 4 * Math.PI / teeth;
+    public static double Tooth([Quantity("teeth of the cam sprocket", Dimension.Number, Symbol = "z", Min = 2)] int teeth) => 4 * Math.PI / teeth;
 
     /// <summary>The pair of holes of hub and sprocket that comes nearest to a correction.</summary>
     /// <param name="correction">Correction wanted, crank rad.</param>

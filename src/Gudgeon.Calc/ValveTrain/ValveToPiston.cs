@@ -67,7 +67,7 @@ public static class ValveToPiston
     /// <param name="stemAngle">Angle of the stem from the cylinder axis, rad.</param>
     /// <param name="lift">Lift of the valve at that angle, m.</param>
     /// <param name="angle">Crank angle after overlap TDC, rad.</param>
-    [Formula("valve room at a crank angle", "c = c0 + x cos(α) - s", "geometry along the stem; exact slider-crank travel x", Provenance = Provenance.Definition, Validity = "pocket floor parallel to the valve head")]
+    [Formula("valve room at a crank angle", "c = c0 + x cos(α) - s; x = l + r - r cos(θ) - sqrt(l^2 - (r sin(θ))^2)", "geometry along the stem; exact slider-crank travel x", Provenance = Provenance.Definition, Validity = "pocket floor parallel to the valve head")]
     [return: Quantity("room between valve and piston", Dimension.Length, "mm", Symbol = "c")]
     public static double RoomAt(
         [Quantity("room at TDC with the valve shut", Dimension.Length, "mm", Symbol = "c0")] double tdcRoom,
