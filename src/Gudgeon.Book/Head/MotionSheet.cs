@@ -29,9 +29,6 @@ public sealed record MotionWish(double? From = null, double? To = null, int Poin
 /// <param name="WithGas">Whether the gas of an engine run acts on the valves.</param>
 public sealed record MotionSheet(IReadOnlyList<MotionFigures> Valves, IReadOnlyList<string> Missing, double RevLimit, bool WithGas)
 {
-    /// <summary>Points of a trace over one turn of the cam.</summary>
-    private const int TracePoints = 720;
-
     /// <summary>What the model leaves out.</summary>
     public const string Remark = "Lumped masses, straight spring rates, usual stiffnesses where none was measured: lift-off and bounce come out within some 5 to 10 % (common practice, no source). A curve read at the valve says little about the last tenth of lift, and so about how fast the valve meets its seat.";
 
@@ -49,7 +46,7 @@ public sealed record MotionSheet(IReadOnlyList<MotionFigures> Valves, IReadOnlyL
         foreach (var index in Wanted(view, asked, missing))
         {
             var (spec, motion) = TrainAssembly.Build(view, index)!.Value;
-            var options = new TrainOptions { Cancellation = cancellation, Progress = progress };
+            var options = MotionShelf.Options with { TracePoints = 0, Cancellation = cancellation, Progress = progress };
             gas |= spec.Gas is not null;
             valves.Add(Marched(view, index, spec, motion, Range(asked, limit), limit, options));
         }
@@ -95,7 +92,7 @@ public sealed record MotionSheet(IReadOnlyList<MotionFigures> Valves, IReadOnlyL
         {
             var model = new TrainModel(spec);
             var sweep = TrainSweep.Over(model, range, options);
-            var at = model.At((double.IsNaN(limit) ? range.To * 2 : limit) / 2, options with { TracePoints = TracePoints });
+            var at = model.At((double.IsNaN(limit) ? range.To * 2 : limit) / 2, options with { TracePoints = MotionShelf.Options.TracePoints, Progress = null });
             var rigid = RigidTrain.LiftOff(spec);
             return new MotionFigures(index, sweep, at, rigid, motion, [.. MotionFacts.Of(view, index, sweep, at, rigid, motion, limit)]);
         }

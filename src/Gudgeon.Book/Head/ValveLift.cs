@@ -34,6 +34,11 @@ internal static class ValveLift
     {
         var sense = index.StartsWith("inlet", StringComparison.Ordinal) ? 1 : -1;
         var centre = LiftCrossings.Centre(angles, lifts);
+        if (double.IsNaN(centre))
+        {
+            return angles;
+        }
+
         var turns = Math.Round((centre - (CamMotion.OverlapTdc + (sense * Math.PI / 2))) / Cycle) * Cycle;
         var off = sense * (centre - turns - CamMotion.OverlapTdc);
         return off is < 0 or > Math.PI

@@ -44,6 +44,7 @@ public sealed class Trace
     private readonly List<string> _unknown = [];
     private readonly HashSet<string> _dutySources = new(StringComparer.Ordinal);
     private readonly HashSet<string> _throughDuty = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _unmoved = new(StringComparer.Ordinal);
 
     /// <summary>Fields read, each once.</summary>
     public IReadOnlyCollection<Read> Reads => _reads.Values;
@@ -63,8 +64,8 @@ public sealed class Trace
     /// <summary>What is needed and not known: paths of fields, names of limits, and why a run gave no figures.</summary>
     public IEnumerable<string> Missing => _reads.Values.Where(r => r.IsMissing).Select(r => r.Address.Path).Concat(_unknown).Distinct(StringComparer.Ordinal);
 
-    /// <summary>Sources read that carry an uncertainty, by the path under which they are written.</summary>
-    public IEnumerable<Found> Uncertain => _reads.Values.Select(r => r.Found).OfType<Found>().Where(f => f.Value.StandardUncertainty > 0).DistinctBy(f => f.Source);
+    /// <summary>Sources read that carry an uncertainty, by the path under which they are written; not those of a run that nudges do not move.</summary>
+    public IEnumerable<Found> Uncertain => _reads.Values.Where(r => !_unmoved.Contains(r.Address.Path)).Select(r => r.Found).OfType<Found>().Where(f => f.Value.StandardUncertainty > 0).DistinctBy(f => f.Source);
 
     /// <summary>Sources that the engine run read, when it was asked for.</summary>
     public IReadOnlySet<string> DutySources => _dutySources;
@@ -73,6 +74,7 @@ public sealed class Trace
     {
         Keep(read);
         _throughDuty.Remove(read.Address.Path);
+        _unmoved.Remove(read.Address.Path);
     }
 
     internal void AddLimit(string name, string? text) => _limits.TryAdd(name, text);
@@ -95,9 +97,19 @@ public sealed class Trace
     {
         foreach (var read in trial.Reads.Select(Optional))
         {
-            if (Keep(read) && trial._throughDuty.Contains(read.Address.Path))
+            var (first, path) = (Keep(read), read.Address.Path);
+            if (first && trial._throughDuty.Contains(path))
             {
-                _throughDuty.Add(read.Address.Path);
+                _throughDuty.Add(path);
+            }
+
+            if (!trial._unmoved.Contains(path))
+            {
+                _unmoved.Remove(path);
+            }
+            else if (first)
+            {
+                _unmoved.Add(path);
             }
         }
 
@@ -113,14 +125,24 @@ public sealed class Trace
 
     /// <summary>Takes in what the engine run read.</summary>
     /// <param name="duty">Its trace.</param>
-    /// <param name="wanted">Whether something is missing where the run lacks it; else it is done without.</param>
+    /// <param name="wanted">Whether something is missing where the run lacks it; else it is done without, and nudged values do not move it.</param>
     internal void AddDuty(Trace duty, bool wanted = true)
     {
         foreach (var read in duty.Reads.Select(r => wanted ? r : Optional(r)))
         {
-            if (Keep(read))
+            var (first, path) = (Keep(read), read.Address.Path);
+            if (first)
             {
-                _throughDuty.Add(read.Address.Path);
+                _throughDuty.Add(path);
+            }
+
+            if (wanted)
+            {
+                _unmoved.Remove(path);
+            }
+            else if (first)
+            {
+                _unmoved.Add(path);
             }
 
             if (read.Found is { } found)

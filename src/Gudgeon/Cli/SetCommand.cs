@@ -17,7 +17,7 @@ internal sealed class SetCommand : Command<SetCommand.Settings>
     internal sealed class Settings : EditSettings
     {
         [CommandArgument(0, "<[BOOK] PATH VALUE>")]
-        [Description("The book, the only one in this folder when left out; the path of a field; its value, such as cylinder[[1]].bore \"94.01 mm ± 0.005 mm\"; no value with --from.")]
+        [Description("The book, the only one in this folder when left out; the path of a field; its value, such as cylinder[[1]].bore \"94.01 mm ± 0.005 mm\". A file given with --from stands in place of the value.")]
         public string[] Words { get; init; } = [];
 
         [CommandOption("--from <FILE>")]

@@ -63,21 +63,6 @@ public class HeadCamsTests(Browsing browsing) : IClassFixture<Browsing>
     }
 
     /// <summary>Cams advanced by 4° open and close 4° earlier on the open page, and the inlet valve comes nearer to its piston.</summary>
-    [Fact]
-    public async Task TheSheetsFollowTheBook()
-    {
-        await using var served = await Served.Start();
-        var page = await browsing.NewPage();
-        await Browsing.Go(page, served.Page("head") + "/cams");
-        var inlet = page.GetByRole(AriaRole.Region, new() { Name = "inlet", Exact = true });
-        await Expect(inlet).ToContainTextAsync("at the seat: opens 54 ° before TDC, closes 78 ° after BDC");
-        await Served.Command("set", served.PathOf("heron"), "cam[inlet].advance", "4°");
-        await Expect(inlet).ToContainTextAsync("at the seat: opens 58 ° before TDC, closes 74 ° after BDC");
-        await page.GetByRole(AriaRole.Link, new() { Name = "Valve to piston" }).ClickAsync();
-        var row = page.GetByRole(AriaRole.Region, new() { Name = "Room of each valve" }).GetByRole(AriaRole.Row).Filter(new() { HasText = "inlet.1.2" });
-        await Expect(row).ToContainTextAsync("1.87 mm");
-    }
-
     private static async Task Units(IPage page, bool inches)
     {
         if (inches)

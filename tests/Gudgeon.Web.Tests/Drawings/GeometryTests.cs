@@ -67,15 +67,15 @@ public class GeometryTests
     }
 
     [Theory]
-    [InlineData(0, 360, 90)]
-    [InlineData(90, 460, 190)]
-    [InlineData(180, 360, 290)]
-    [InlineData(270, 260, 190)]
-    [InlineData(360, 360, 90)]
-    public void The_crank_turns_clockwise_from_the_top(double degrees, double x, double y)
+    [InlineData(0, 0, -100)]
+    [InlineData(90, 100, 0)]
+    [InlineData(180, 0, 100)]
+    [InlineData(270, -100, 0)]
+    [InlineData(360, 0, -100)]
+    public void The_crank_turns_clockwise_from_the_top(double degrees, double right, double down)
     {
         var at = TimingGeometry.At(degrees * Math.PI / 180, 100);
-        Assert.Equal((x, y), (Math.Round(at.X, 6), Math.Round(at.Y, 6)));
+        Assert.Equal((right, down), (Math.Round(at.X - TimingGeometry.X, 6), Math.Round(at.Y - TimingGeometry.Y, 6)));
     }
 
     [Fact]

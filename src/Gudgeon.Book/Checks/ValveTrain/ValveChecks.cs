@@ -1,4 +1,5 @@
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Head;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Calc.ValveTrain;
@@ -19,8 +20,8 @@ public sealed class ValveFloatCheck : SpringCheck
         var spring = new FittedSpring(view, index);
         var mass = view.Work(ValveForces.EffectiveMass, view.Amount(Valve.Mass, index), view.Amount(Valve.MovingMass, index), spring.Mass(), 0.0);
         var loads = spring.Loads();
-        var floats = view.TableIf(Valve.LiftTable, index) is { } table
-            ? view.Work(ValveFloat.SpeedFromNose, loads.Open, mass, LiftNose.Curvature(table["angle"], table["lift"]))
+        var floats = ValveLift.Drawn(view, index) is { } curve && ValveLift.InRadians(curve) is var (angles, lifts)
+            ? view.Work(ValveFloat.SpeedFromNose, loads.Open, mass, LiftNose.Curvature(angles, lifts))
             : view.Work(ValveFloat.Speed, mass, loads.Seat, spring.MeanRate(), view.Amount(Valve.Lift, index), Duration(view, index) / 2).CrankSpeed;
         var wanted = view.Limit("valve-float.factor", Dimension.Number, "", 1.1) * view.Amount(Engine.RevLimit);
         return Judgement.AtLeast("float speed at the crank", floats, wanted, Dimension.RotationalSpeed, "rpm", "1.1 times engine.revLimit");
