@@ -8,7 +8,7 @@ namespace Gudgeon.Book.Duty;
 /// <param name="Spec">The engine that was run.</param>
 public sealed record EngineDuty(IReadOnlyList<OperatingPoint> Points, AmbientSpec Ambient, EngineSpec Spec)
 {
-    private readonly Lazy<TracedCycle?> _top = new(() => Points.Count == 0 ? null : TracedCycle.Of(Spec, EngineRun.Traced(Spec, Points[^1].Speed, Points[^1].State)));
+    private readonly Lazy<TracedCycle?>[] _cycles = [.. Points.Select(p => new Lazy<TracedCycle?>(() => TracedCycle.Of(Spec, EngineRun.Traced(Spec, p.Speed, p.State))))];
 
     /// <summary>What checks ask the most of.</summary>
     private static readonly Func<PointFigures, double>[] Asked =
@@ -27,7 +27,11 @@ public sealed record EngineDuty(IReadOnlyList<OperatingPoint> Points, AmbientSpe
     ];
 
     /// <summary>The cycle at the highest speed with its traces, run when it is first asked for; null when it does not settle once more.</summary>
-    public TracedCycle? TopCycle => _top.Value;
+    public TracedCycle? TopCycle => Points.Count == 0 ? null : Cycle(Points.Count - 1);
+
+    /// <summary>The cycle at a point of the run with its traces, run when it is first asked for; null when it does not settle once more.</summary>
+    /// <param name="point">Place of the point, from 0.</param>
+    public TracedCycle? Cycle(int point) => _cycles[point].Value;
 
     /// <summary>The depth that it came from.</summary>
     public Depth Depth => Depths.Of(Spec);

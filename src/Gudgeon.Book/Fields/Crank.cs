@@ -1,5 +1,4 @@
 using Gudgeon.Calc.Catalogue;
-using Gudgeon.Calc.Chamber;
 
 namespace Gudgeon.Book.Fields;
 
@@ -11,31 +10,5 @@ public static class Crank
     public static readonly Field Stroke = Subject.Amount("stroke", "Stroke", Dimension.Length, "mm", (30, 130), "depth gauge at both dead centres");
     public static readonly Field Mass = Subject.Amount("mass", "Crankshaft mass", Dimension.Mass, "kg", (3, 40), "scale");
     public static readonly Field Inertia = Subject.Amount("inertia", "Inertia at crank speed", Dimension.MomentOfInertia, "kg·m²", (0.001, 0.3), help: "Crank, clutch basket and everything geared to it, referred to crank speed.");
-}
-
-/// <summary>Connecting rod; rod[1] is that of cylinder 1.</summary>
-public static class Rod
-{
-    private static readonly Subject Subject = new("rod", "Connecting rod", Indexing.Cylinder);
-
-    public static readonly Field Length = Subject.Amount("length", "Rod length between centres", Dimension.Length, "mm", (70, 250), "plug gauges and height gauge");
-    public static readonly Field Mass = Subject.Amount("mass", "Rod mass", Dimension.Mass, "g", (100, 1500), "scale");
-    public static readonly Field SmallEndMass = Subject.Amount("smallEndMass", "Small-end share of the rod mass", Dimension.Mass, "g", (20, 500), "two-scale weighing, centres level");
-    public static readonly Field ShankArea = Subject.Amount("shankArea", "Least section of the shank", Dimension.Area, "mm²", (40, 600));
-    public static readonly Field Modulus = Subject.Amount("modulus", "Young's modulus of the rod", Dimension.Pressure, "GPa", (60, 220), help: "Steel about 205, titanium 114, aluminium 72 GPa.");
-}
-
-/// <summary>Piston, pin and rings; piston[1] is that of cylinder 1.</summary>
-public static class Piston
-{
-    private static readonly Subject Subject = new("piston", "Piston", Indexing.Cylinder);
-
-    public static readonly Field Mass = Subject.Amount("mass", "Piston with pin and rings", Dimension.Mass, "g", (50, 1500), "scale");
-    public static readonly Field CompressionLimit = Subject.Amount("peakPressureLimit", "Peak cylinder pressure allowed by the piston", Dimension.Pressure, "bar", (40, 200), help: "By the maker of the piston.");
-    public static readonly Field TopRingGap = Subject.Amount("topRingGap", "Top ring end gap", Dimension.Length, "mm", (0.1, 1.5), "feeler gauge, ring squared in the bore");
-    public static readonly Field SecondRingGap = Subject.Amount("secondRingGap", "Second ring end gap", Dimension.Length, "mm", (0.1, 1.5), "feeler gauge, ring squared in the bore");
-    public static readonly Field RingService = Subject.Choice<RingService>("ringService", "Duty of the rings", "Chooses the trade's gap factor; the ring maker's figure wins, set as a limit.");
-    public static readonly Field Diameter = Subject.Amount("diameter", "Piston diameter at the gauge point", Dimension.Length, "mm", (30, 130), "micrometer across the thrust faces at the maker's height");
-    public static readonly Field ClearanceMin = Subject.Amount("clearanceMin", "Least piston-to-bore clearance", Dimension.Length, "mm", (0.01, 0.3), help: "By the maker of the piston, at 20 °C.");
-    public static readonly Field ClearanceMax = Subject.Amount("clearanceMax", "Greatest piston-to-bore clearance", Dimension.Length, "mm", (0.02, 0.4), help: "By the maker of the piston, at 20 °C.");
+    public static readonly Field BobWeight = Subject.Amount("bobWeight", "Bob weight on each crank pin", Dimension.Mass, "g", (100, 6000), "scale, the bare crank in balance on knife edges or machine", "With this on every pin the bare crank is in balance.");
 }

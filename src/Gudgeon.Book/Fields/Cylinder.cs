@@ -16,4 +16,8 @@ public static class Cylinder
     public static readonly Field RatioMin = Subject.Amount("ratioMin", "Least compression ratio wanted", Dimension.Number, "", (6, 16));
     public static readonly Field RatioMax = Subject.Amount("ratioMax", "Greatest compression ratio wanted", Dimension.Number, "", (6, 18));
     public static readonly Field BlowByArea = Subject.Amount("blowByArea", "Leak past the rings", Dimension.Area, "mm²", (0.01, 3), help: "Effective area; 0.3 mm² when left out.");
+    public static readonly Field Bank = Subject.Amount("bank", "Angle of the cylinder from that of the first", Dimension.Angle, "°", (-180, 180), help: "In the direction that the crank turns; 0 for cylinders in line, 90° for the second of a right-angled V.", signed: true);
+    public static readonly Field Position = Subject.Amount("position", "Place of the cylinder along the crank", Dimension.Length, "mm", (-500, 500), help: "From any mark, the same for all cylinders and main bearings.", signed: true);
+    public static readonly Field Offset = Subject.Amount("offset", "Offset of cylinder or gudgeon pin", Dimension.Length, "mm", (-10, 10), help: "Of the cylinder's axis from the crank's, or of the pin in the piston, to the side that the crank pin moves to after top dead centre; none when left out.", signed: true);
+    public static readonly Field Pin = Subject.Count("pin", "Crank pin that its rod is on", (1, 6), help: "Counted along the crank; both cylinders of a V-twin may share one. A pin of its own when left out.");
 }

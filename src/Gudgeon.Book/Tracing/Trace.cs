@@ -125,8 +125,9 @@ public sealed class Trace
 
     /// <summary>Takes in what the engine run read.</summary>
     /// <param name="duty">Its trace.</param>
-    /// <param name="wanted">Whether something is missing where the run lacks it; else it is done without, and nudged values do not move it.</param>
-    internal void AddDuty(Trace duty, bool wanted = true)
+    /// <param name="wanted">Whether something is missing where the run lacks it; else it is done without.</param>
+    /// <param name="moved">Whether nudged values move it.</param>
+    internal void AddDuty(Trace duty, bool wanted = true, bool moved = true)
     {
         foreach (var read in duty.Reads.Select(r => wanted ? r : Optional(r)))
         {
@@ -136,7 +137,7 @@ public sealed class Trace
                 _throughDuty.Add(path);
             }
 
-            if (wanted)
+            if (moved)
             {
                 _unmoved.Remove(path);
             }

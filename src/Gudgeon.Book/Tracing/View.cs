@@ -129,6 +129,23 @@ public sealed class View
         return duty;
     }
 
+    /// <summary>
+    /// What the engine does to its parts, for checks that follow whole cycles: values nudged by no more than an uncertainty do
+    /// not move it, those of a family do. Null, and what it lacks noted as missing, when it could not be run.
+    /// </summary>
+    internal EngineDuty? SteadyDuty()
+    {
+        if (_desk is null)
+        {
+            Trace.AddUnknown("an engine run");
+            return null;
+        }
+
+        var (duty, trace) = _desk.Get(Slightly ? new View(_snapshot) : this);
+        Trace.AddDuty(trace, moved: false);
+        return duty;
+    }
+
     /// <summary>Something that is done without where what it takes is not known: its reads are noted, and nothing is missing.</summary>
     internal T Try<T>(Func<View, T> work)
     {
@@ -147,7 +164,7 @@ public sealed class View
         }
 
         var (duty, trace) = _desk.Get(new View(_snapshot));
-        Trace.AddDuty(trace, wanted: false);
+        Trace.AddDuty(trace, wanted: false, moved: false);
         return duty;
     }
 

@@ -1,3 +1,4 @@
+using Gudgeon.Cli.Sheets;
 using System.ComponentModel;
 using System.Globalization;
 using Gudgeon.Book.Drawings;
@@ -12,7 +13,7 @@ namespace Gudgeon.Cli.Head;
 /// <summary>gudgeon head cams: timing, motion, lobe centres.</summary>
 internal sealed class CamsCommand : Command<CamsCommand.Settings>
 {
-    internal sealed class Settings : HeadSettings
+    internal sealed class Settings : SheetSettings
     {
         [CommandOption("--at <LIFT>")]
         [Description("Lift at which the timing is given, such as 0.5mm; may be given again. 1 mm and 0.050 in when left out.")]

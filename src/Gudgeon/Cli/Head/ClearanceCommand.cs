@@ -1,3 +1,4 @@
+using Gudgeon.Cli.Sheets;
 using Gudgeon.Book.Head;
 using Gudgeon.Book.Values;
 using Spectre.Console.Cli;
@@ -5,9 +6,9 @@ using Spectre.Console.Cli;
 namespace Gudgeon.Cli.Head;
 
 /// <summary>gudgeon head clearance: the room between valves and pistons.</summary>
-internal sealed class ClearanceCommand : Command<HeadSettings>
+internal sealed class ClearanceCommand : Command<SheetSettings>
 {
-    public override int Execute(CommandContext context, HeadSettings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, SheetSettings settings, CancellationToken cancellationToken)
     {
         var file = settings.Open();
         var sheet = ClearanceSheet.Of(file.Book.Now(), Books.Desk(file, cancellationToken));

@@ -1,3 +1,4 @@
+using Gudgeon.Cli.Sheets;
 using System.ComponentModel;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Head;
@@ -9,7 +10,7 @@ namespace Gudgeon.Cli.Head;
 /// <summary>gudgeon head flow: what the ports pass.</summary>
 internal sealed class FlowCommand : Command<FlowCommand.Settings>
 {
-    internal sealed class Settings : HeadSettings
+    internal sealed class Settings : SheetSettings
     {
         [CommandOption("--at <PRESSURE>")]
         [Description("Test pressure to bring the flows to; 28 inH2O when left out.")]

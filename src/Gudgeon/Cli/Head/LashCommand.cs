@@ -1,15 +1,16 @@
+using Gudgeon.Cli.Sheets;
 using Gudgeon.Book.Head;
 using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli.Head;
 
 /// <summary>gudgeon head lash: the table of shims to work from.</summary>
-internal sealed class LashCommand : Command<HeadSettings>
+internal sealed class LashCommand : Command<SheetSettings>
 {
     /// <summary>Exit code when a valve stays without a shim that does.</summary>
     private const int NotAll = 3;
 
-    public override int Execute(CommandContext context, HeadSettings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, SheetSettings settings, CancellationToken cancellationToken)
     {
         var sheet = LashSheet.Of(settings.Open().Book.Now());
         if (settings.Svg is not null)

@@ -1,3 +1,4 @@
+using Gudgeon.Cli.Sheets;
 using System.ComponentModel;
 using System.Globalization;
 using Gudgeon.Book.Fields;
@@ -12,7 +13,7 @@ namespace Gudgeon.Cli.Head;
 /// <summary>gudgeon head motion: how the valves move up to the rev limit and beyond.</summary>
 internal sealed class MotionCommand : Command<MotionCommand.Settings>
 {
-    internal sealed class Settings : HeadSettings
+    internal sealed class Settings : SheetSettings
     {
         [CommandOption("--from <SPEED>")]
         [Description("Lowest crank speed; half the rev limit when left out.")]

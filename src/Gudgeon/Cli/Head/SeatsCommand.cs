@@ -1,3 +1,4 @@
+using Gudgeon.Cli.Sheets;
 using System.Globalization;
 using Gudgeon.Book.Head;
 using Gudgeon.Book.Tracing;
@@ -8,9 +9,9 @@ using Spectre.Console.Cli;
 namespace Gudgeon.Cli.Head;
 
 /// <summary>gudgeon head seats: seats, guides and stems, and the leak test.</summary>
-internal sealed class SeatsCommand : Command<HeadSettings>
+internal sealed class SeatsCommand : Command<SheetSettings>
 {
-    public override int Execute(CommandContext context, HeadSettings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, SheetSettings settings, CancellationToken cancellationToken)
     {
         var file = settings.Open();
         var sheet = SeatSheet.Of(new View(file.Book.Now(), Books.Desk(file, cancellationToken)));

@@ -1,3 +1,4 @@
+using Gudgeon.Cli.Sheets;
 using System.ComponentModel;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Head;
@@ -9,7 +10,7 @@ namespace Gudgeon.Cli.Head;
 /// <summary>gudgeon head springs: loads at the installed heights, spacers to fit, springs sorted into sets.</summary>
 internal sealed class SpringsCommand : Command<SpringsCommand.Settings>
 {
-    internal sealed class Settings : HeadSettings
+    internal sealed class Settings : SheetSettings
     {
         [CommandOption("--valve <VALVE>")]
         [Description("The valve that is drawn: exhaust.1.2; the first when left out.")]

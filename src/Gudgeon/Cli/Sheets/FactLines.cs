@@ -1,7 +1,7 @@
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Book.Values;
 
-namespace Gudgeon.Cli.Head;
+namespace Gudgeon.Cli.Sheets;
 
 /// <summary>Numbers of a sheet on the terminal.</summary>
 internal static class FactLines

@@ -1,4 +1,4 @@
-namespace Gudgeon.Web.Parts.Head;
+namespace Gudgeon.Web.Parts.Sheets;
 
 /// <summary>A row of a sheet's table.</summary>
 /// <param name="Name">What it is about: "inlet.1.2".</param>

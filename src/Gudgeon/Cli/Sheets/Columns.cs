@@ -1,4 +1,4 @@
-namespace Gudgeon.Cli.Head;
+namespace Gudgeon.Cli.Sheets;
 
 /// <summary>Rows of text in columns as wide as their widest cell: words to the left, numbers to the right.</summary>
 internal static class Columns

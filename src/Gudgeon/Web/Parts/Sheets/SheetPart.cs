@@ -3,11 +3,11 @@ using Gudgeon.Book.Rows;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
 
-namespace Gudgeon.Web.Parts.Head;
+namespace Gudgeon.Web.Parts.Sheets;
 
 /// <summary>A sheet that is worked in a moment, on the spot, and again when the book or the units have changed.</summary>
 /// <typeparam name="T">The sheet.</typeparam>
-public abstract class SheetPart<T> : HeadPart
+public abstract class SheetPart<T> : BookPart
     where T : class
 {
     private (Snapshot?, bool) _worked;

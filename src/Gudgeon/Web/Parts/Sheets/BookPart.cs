@@ -1,10 +1,10 @@
 using Gudgeon.Web.Host;
 using Microsoft.AspNetCore.Components;
 
-namespace Gudgeon.Web.Parts.Head;
+namespace Gudgeon.Web.Parts.Sheets;
 
-/// <summary>A part of the head's page. It is drawn again whenever the book changes.</summary>
-public abstract class HeadPart : ComponentBase
+/// <summary>A part of a page of sheets. It is drawn again whenever the book changes.</summary>
+public abstract class BookPart : ComponentBase
 {
     /// <summary>The book.</summary>
     [Parameter]

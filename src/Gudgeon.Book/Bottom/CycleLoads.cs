@@ -1,0 +1,43 @@
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Simulation.Crank;
+
+namespace Gudgeon.Book.Bottom;
+
+/// <summary>
+/// Loads in the bottom end at speeds of the engine run. Gas is that of the run as it stands: uncertainties of what only
+/// the run reads are not carried into them, those of masses and lengths are.
+/// </summary>
+internal static class CycleLoads
+{
+    /// <summary>At every speed of the run, rising; none, and what is missing noted, when they cannot be worked.</summary>
+    public static IReadOnlyList<CrankLoads> All(View view) => view.SteadyDuty() is { } duty && CrankAssembly.Of(view) is { } line ? [.. Enumerable.Range(0, duty.Points.Count).Select(i => At(view, duty, line, i)).OfType<CrankLoads>()] : [];
+
+    /// <summary>
+    /// At the speeds where parts have it hardest: that of the greatest cylinder pressure and the highest of the run. Between
+    /// them the gas eases what the inertia asks.
+    /// </summary>
+    public static IReadOnlyList<CrankLoads> Hardest(View view)
+    {
+        if (view.SteadyDuty() is not { } duty || CrankAssembly.Of(view) is not { } line)
+        {
+            return [];
+        }
+
+        var peak = duty.PeakPressure.Speed;
+        return [.. Enumerable.Range(0, duty.Points.Count).Where(i => i == duty.Points.Count - 1 || duty.Points[i].Speed == peak).Select(i => At(view, duty, line, i)).OfType<CrankLoads>()];
+    }
+
+    private static CrankLoads? At(View view, EngineDuty duty, CrankLine line, int point)
+    {
+        if (duty.Cycle(point) is not { } cycle)
+        {
+            view.Unknown($"a cycle that settles at {Fields.Engine.RevLimit.Print(duty.Points[point].Speed)}");
+            return null;
+        }
+
+        var angles = Array.ConvertAll(cycle.Trace.CrankAngle, a => a * Math.PI / 180);
+        var pressures = cycle.Trace.Cylinders.Select(c => Array.ConvertAll(c.Pressure, p => p - duty.Ambient.Pressure)).ToList();
+        return CrankLoads.Of(line, cycle.Speed, angles, pressures);
+    }
+}
