@@ -1,6 +1,6 @@
 namespace Gudgeon.Calc.Bearings;
 
-/// <summary>What drives a journal over one cycle, at evenly spaced crank angles from 0; linear in between and round the cycle.</summary>
+/// <summary>What drives a journal over one cycle, at evenly spaced crank angles; linear in between and round the cycle. The journal turns from x to y.</summary>
 /// <param name="X">Load on the journal along x, N.</param>
 /// <param name="Y">Load on the journal along y, N.</param>
 /// <param name="Entrainment">Mean speed of journal and shell in the axes of the loads over crank speed: ½ for a main bearing in axes that stand still.</param>

@@ -40,6 +40,12 @@ public sealed class SqueezeFilm
         }
     }
 
+    /// <summary>
+    /// Ring at which oil stands without pressure, as in a bearing that is fed there by a groove along it; none when negative:
+    /// the film then begins wherever its own pressure does.
+    /// </summary>
+    internal int Fed { get; init; } = -1;
+
     /// <summary>Load along the line of centres, in μ (R/c)² V/c R L.</summary>
     public double Along { get; private set; }
 
@@ -71,8 +77,11 @@ public sealed class SqueezeFilm
             double change = 0, size = 1e-300;
             for (var i = 0; i < _around; i++)
             {
-                var source = 12 * _step * _step * ((cos * _cos[i]) + (sin * _sin[i]));
-                Ring(i, axial, relaxation, source, ref change, ref size);
+                if (i != Fed)
+                {
+                    var source = 12 * _step * _step * ((cos * _cos[i]) + (sin * _sin[i]));
+                    Ring(i, axial, relaxation, source, ref change, ref size);
+                }
             }
 
             if (change <= Tolerance * size)
