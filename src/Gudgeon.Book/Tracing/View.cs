@@ -3,7 +3,9 @@ using Gudgeon.Book.Build;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Values;
+using Gudgeon.Calc.Bearings;
 using Gudgeon.Calc.Catalogue;
+using Gudgeon.Simulation.Bearings;
 using Gudgeon.Simulation.ValveTrain;
 
 namespace Gudgeon.Book.Tracing;
@@ -170,6 +172,20 @@ public sealed class View
 
     /// <summary>The motion of a valve train at a cam speed, rad/s: one that was marched already is not marched again.</summary>
     internal TrainPoint Motion(TrainSpec spec, double speed) => _desk?.Motions.At(spec, speed) ?? new TrainModel(spec).At(speed, Head.MotionShelf.Options);
+
+    /// <summary>A bearing run through its loads at a crank speed, rad/s: one that was run already is not run again.</summary>
+    /// <exception cref="BadInputException">A bearing that cannot be run.</exception>
+    internal FilmState Film(in FilmSpec spec, OrbitCourse course, double speed)
+    {
+        try
+        {
+            return _desk?.Films.At(spec, course, speed) ?? FilmRun.Of(spec, course, speed);
+        }
+        catch (BearingSpecException e)
+        {
+            throw new BadInputException(e.Message);
+        }
+    }
 
     /// <summary>Works a formula of Gudgeon.Calc and records it. An input that is not known gives an unknown result.</summary>
     public TResult Work<T1, TResult>(Func<T1, TResult> formula, T1 a) => Recorded(formula.Method, [a!], () => formula(a));

@@ -7,7 +7,9 @@ internal static class BottomVerbs
 {
     public static void Add(IConfigurator<CommandSettings> bottom)
     {
-        bottom.SetDescription("Bottom end: loads over the cycle.");
+        bottom.SetDescription("Bottom end: loads over the cycle, bearings and their oil, shells.");
         bottom.AddCommand<LoadsCommand>("loads").WithDescription("Loads on rods, pins and bearings from gas and inertia, at every speed of the engine run. Exit code 3: not known yet.").WithExample("bottom", "loads", "heron.json", "--at", "9000rpm", "--svg", "loads.svg");
+        bottom.AddCommand<BearingsCommand>("bearings").WithDescription("Clearances, oil films, pressures, oil flow and warmth of every shell bearing. Exit code 3: no film known yet.").WithExample("bottom", "bearings", "heron.json", "--at", "9000rpm", "--svg", "bearings.svg");
+        bottom.AddCommand<ShellsCommand>("shells").WithDescription("Which grades of shells go where, from those at hand, with as few bought as can be. Exit code 3: a bearing stays without.").WithExample("bottom", "shells", "heron.json", "--svg", "shells.svg");
     }
 }

@@ -79,6 +79,9 @@ public static class Questions
     /// <summary>Loads in the bottom end over the speeds of the engine run.</summary>
     public static readonly Question<LoadsSheet> Loads = new("the loads of the bottom end", a => LoadsSheet.Of(new View(a.Now, a.Desk)));
 
+    /// <summary>Shell bearings in their oil over the speeds of the engine run.</summary>
+    public static readonly Question<BearingsSheet> Bearings = new("the bearings", a => BearingsSheet.Of(new View(a.Now, a.Desk)));
+
     /// <summary>Seats, guides and stems; takes an engine run.</summary>
     public static readonly Question<SeatSheet> Seats = new("the seats", a => SeatSheet.Of(new View(a.Now, a.Desk)));
 
