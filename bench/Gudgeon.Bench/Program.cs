@@ -36,6 +36,13 @@ if (args is ["bearings", "table", var file])
     return;
 }
 
+if (args is ["bearings"])
+{
+    BearingBench.Orbit();
+    BearingBench.Book();
+    return;
+}
+
 if (args is ["shims"])
 {
     ShimBench.Choice();

@@ -31,7 +31,7 @@ internal static class BearingFilm
     }
 
     /// <summary>
-    /// What drives the journal of a bearing over the cycle: the load on it, and the oil that turns with the mean of journal and
+    /// What drives the journal of a bearing over the cycle: its load on the shells, and the oil that turns with the mean of journal and
     /// shell; null when the loads do not reach it.
     /// </summary>
     /// <param name="loads">Loads of the bottom end.</param>
@@ -45,8 +45,9 @@ internal static class BearingFilm
             return at < 0 || double.IsNaN(loads.Line.BobWeight) ? null : Turned(loads.Mains[at], _ => 0.5, loads.Angles.Length);
         }
 
+        // What the rod does to the pin is what the film does to the journal; the journal does the opposite to the film.
         var cylinder = BigEnd(loads, index);
-        return cylinder is null ? null : Turned(cylinder.BigEnd, i => (1 + (cylinder.RodSpeed[i] / loads.Speed)) / 2, loads.Angles.Length);
+        return cylinder is null ? null : Turned(cylinder.BigEnd.Turned(_ => Math.PI), i => (1 + (cylinder.RodSpeed[i] / loads.Speed)) / 2, loads.Angles.Length);
     }
 
     /// <summary>The cylinder of a big end: "bigEnd.2" is that of the second; null when there is no such cylinder.</summary>

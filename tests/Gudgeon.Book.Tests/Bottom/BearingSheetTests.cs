@@ -117,6 +117,9 @@ public class BearingSheetTests
         var course = BearingFilm.Course(turning, [], "bigEnd.1")!;
         Assert.True((course.X[10] * course.Y[20]) - (course.Y[10] * course.X[20]) > 0);
 
+        // The pin's own centrifugal load, not there in the pin: the rod's big end flies outwards, so that the journal lies inwards of it.
+        Assert.True(course.X[0] < 0 && Math.Abs(course.Y[0]) < 1e-6 * -course.X[0]);
+
         // A rod swings about its gudgeon pin: at top dead centre it turns against the crank, at bottom with it.
         var rod = BearingFilm.Course(loads, [], "bigEnd.1")!;
         Assert.Equal((1 - 0.25) / 2, rod.Entrainment[0], 1e-9);
