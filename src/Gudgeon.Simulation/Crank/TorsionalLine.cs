@@ -21,8 +21,8 @@ public sealed record TorsionalRotor
     /// <summary>Loss factor of the joint.</summary>
     public double Loss { get; init; }
 
-    /// <summary>Cylinder that drives it, counted from 0; −1 for none.</summary>
-    public int Cylinder { get; init; } = -1;
+    /// <summary>Cylinders that drive it, counted from 0.</summary>
+    public IReadOnlyList<int> Cylinders { get; init; } = [];
 }
 
 /// <summary>A natural frequency with its shape.</summary>

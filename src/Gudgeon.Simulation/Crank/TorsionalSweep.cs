@@ -63,7 +63,10 @@ public sealed record TorsionalSweep(TorsionalLine Line, IReadOnlyList<TorsionalS
         var (torques, swings, joints) = (new Complex[count], new Complex[count], new Complex[count]);
         for (var i = 0; i < count; i++)
         {
-            torques[i] = line.Rotors[i].Cylinder < 0 ? Complex.Zero : torque.At(line.Rotors[i].Cylinder, place, speed);
+            foreach (var cylinder in line.Rotors[i].Cylinders)
+            {
+                torques[i] += torque.At(cylinder, place, speed);
+            }
         }
 
         line.Respond(TorqueOrders.Order(place) * speed, torques, swings, joints);
