@@ -14,6 +14,9 @@ public readonly record struct Turning(double Order, Complex With, Complex Agains
 
     /// <summary>Least size over a turn.</summary>
     public double Least => Math.Abs(With.Magnitude - Against.Magnitude);
+
+    /// <summary>Size at a crank angle after top dead centre of cylinder 1, rad.</summary>
+    public double SizeAt(double angle) => ((With * Complex.FromPolarCoordinates(1, Order * angle)) + (Against * Complex.FromPolarCoordinates(1, -Order * angle))).Magnitude;
 }
 
 /// <summary>
