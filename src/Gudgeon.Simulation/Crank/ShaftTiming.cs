@@ -30,6 +30,9 @@ public sealed record ShaftTiming(Spinner Shaft, double? Best)
         var lever = (shaft.Position - rest.About) / (length * length);
         var against = Own(force) + (lever * Own(couple));
         var size = shaft.Unbalance * order * order;
-        return new ShaftTiming(shaft, against.Magnitude > Nothing + (1e-6 * size) ? Math.IEEERemainder(against.Phase + Math.PI, 2 * Math.PI) : null);
+        return new ShaftTiming(shaft, against.Magnitude > Nothing + (1e-6 * size) ? Opposite(against.Phase) : null);
     }
+
+    /// <summary>The angle across, from just above −180° to 180°.</summary>
+    private static double Opposite(double angle) => angle <= 1e-9 ? angle + Math.PI : angle - Math.PI;
 }
