@@ -19,8 +19,17 @@ internal static class BalanceRoses
     /// <summary>One rose for each shaft: as marked, a tooth early, a tooth late.</summary>
     public static IReadOnlyList<(string Name, IReadOnlyList<PolarCurve> Curves)> Of(BalanceSheet sheet, Unit force) => [.. sheet.Shafts.Select(s => ($"Shaft {s.Timing.Shaft.Name}", Curves(s, force)))];
 
-    /// <summary>The whole force of all orders in the direction that it has, through a turn: its tip's path, up along cylinder 1.</summary>
-    public static PolarCurve Path(Shaking shaking, string name, Unit force) => new(name, Array.ConvertAll(shaking.Force, f => force.FromSi(f.Imaginary)), Array.ConvertAll(shaking.Force, f => force.FromSi(f.Real)));
+    /// <summary>The whole force of all orders along cylinder 1 and across it, over a turn, degrees.</summary>
+    public static IReadOnlyList<(string Name, double[] X, double[] Y)> Over(Shaking shaking, Unit force)
+    {
+        var turn = shaking.Angles.TakeWhile(a => a < 2 * Math.PI).Count();
+        double[] degrees = [.. shaking.Angles.Take(turn).Select(a => a * 180 / Math.PI)];
+        return
+        [
+            ("along cylinder 1", degrees, [.. shaking.Force.Take(turn).Select(f => force.FromSi(f.Real))]),
+            ("across it", degrees, [.. shaking.Force.Take(turn).Select(f => force.FromSi(f.Imaginary))]),
+        ];
+    }
 
     private static IReadOnlyList<PolarCurve> Curves(ShaftRow row, Unit force)
     {

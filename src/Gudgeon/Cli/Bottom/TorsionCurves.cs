@@ -9,8 +9,10 @@ internal static class TorsionCurves
 {
     private const int Marked = 6;
 
-    /// <summary>Orders whose lines are drawn.</summary>
-    public static readonly IReadOnlyList<double> Orders = [0.5, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12];
+    private static readonly double[] Usual = [0.5, 1, 1.5, 2, 3, 4, 6, 8, 10, 12];
+
+    /// <summary>Orders whose lines are drawn: the usual ones and those of the strongest critical speeds.</summary>
+    public static IReadOnlyList<double> Orders(TorsionSheet sheet) => [.. Usual.Union(sheet.Criticals.Take(Marked).Select(c => c.Critical.Order)).Order()];
 
     /// <summary>Crank speed, rpm.</summary>
     public static double Rpm(double speed) => speed * 30 / Math.PI;
@@ -18,7 +20,7 @@ internal static class TorsionCurves
     /// <summary>Greatest frequency worth drawing, Hz: that of the highest order at the highest speed, or the highest natural frequency below it.</summary>
     public static double TopFrequency(TorsionalSweep sweep)
     {
-        var reach = Orders[^1] * Rpm(sweep.Points[^1].Speed) / 60;
+        var reach = Usual[^1] * Rpm(sweep.Points[^1].Speed) / 60;
         return 1.1 * sweep.Shapes.Select(s => s.Frequency).Where(f => f <= reach).DefaultIfEmpty(reach).Max();
     }
 

@@ -9,6 +9,8 @@ namespace Gudgeon.Cli.Bottom;
 /// <summary>Torsion on paper: critical speeds where orders cross natural frequencies, and torque in the joints over the speed.</summary>
 internal static class TorsionPicture
 {
+    private const int Between = 14;
+
     private static readonly LinePattern[] Patterns = [LinePattern.Solid, LinePattern.Dashed, LinePattern.DenselyDashed, LinePattern.Dotted];
 
     public static void Draw(TorsionSheet sheet, string file, bool imperial)
@@ -30,7 +32,7 @@ internal static class TorsionPicture
         var plot = new Plot();
         var (from, to) = (TorsionCurves.Rpm(sweep.Points[0].Speed), TorsionCurves.Rpm(sweep.Points[^1].Speed));
         var top = TorsionCurves.TopFrequency(sweep);
-        foreach (var order in TorsionCurves.Orders)
+        foreach (var order in TorsionCurves.Orders(sheet))
         {
             var line = plot.Add.Line(0, 0, to, order * to / 60);
             (line.LineColor, line.LineWidth) = (Colors.Gray, 1);
@@ -66,7 +68,10 @@ internal static class TorsionPicture
         {
             var place = j;
             var line = plot.Add.ScatterLine(rpm, sweep.Points.Select(p => torque.FromSi(p.Joints[place])).ToArray());
-            (line.LegendText, line.LineWidth, line.LinePattern) = (sheet.Build.Joints[j].Name, 2, Patterns[(j - 1) % Patterns.Length]);
+            (line.LineWidth, line.LinePattern) = (2, Patterns[(j - 1) % Patterns.Length]);
+            var every = sweep.Points.Where((_, i) => i % Between == place % Between).ToList();
+            var marks = plot.Add.ScatterPoints(every.ConvertAll(p => TorsionCurves.Rpm(p.Speed)), every.ConvertAll(p => torque.FromSi(p.Joints[place])));
+            (marks.LegendText, marks.MarkerShape, marks.MarkerSize, marks.Color) = (sheet.Build.Joints[j].Name, Pictures.Shapes[(j - 1) % Pictures.Shapes.Length], 7, line.Color);
         }
 
         TorsionCurves.Edges(plot, sheet);
