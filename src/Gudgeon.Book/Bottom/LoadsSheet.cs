@@ -29,6 +29,9 @@ public sealed record LoadsSheet(IReadOnlyList<LoadsRow> Rows, IReadOnlyList<stri
     /// <summary>What the loads leave out.</summary>
     public const string Remark = "Gas of the engine run at full load and inertia of pistons and rods, the rod counted as two masses; friction and weight left out. The crank counts as hinged at its main bearings, so that each pin loads the two beside it as a beam does (common practice, no source).";
 
+    /// <summary>Speed of the cycle shown, to the whole turn a minute, for people.</summary>
+    public string At => Shown is null ? "" : Engine.RevLimit.Print(Math.Round(Shown.Speed * 30 / Math.PI) * Math.PI / 30);
+
     /// <summary>The sheet of the values that hold.</summary>
     /// <param name="view">With a desk: it takes an engine run.</param>
     /// <param name="at">Crank speed to show whole, rad/s; the highest of the run when left out.</param>

@@ -1,6 +1,5 @@
 using System.ComponentModel;
 using Gudgeon.Book.Bottom;
-using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Cli.Sheets;
 using Spectre.Console.Cli;
@@ -40,11 +39,11 @@ internal sealed class LoadsCommand : Command<LoadsCommand.Settings>
 
     private static void Print(LoadsSheet sheet, bool imperial)
     {
-        if (sheet.Shown is { } shown)
+        if (sheet.Shown is not null)
         {
             Columns.Print(LoadsCells.Headings(sheet), sheet.Rows.Select(new LoadsCells(imperial).Of));
             Out.Line();
-            Out.Line($"At {Engine.RevLimit.Print(shown.Speed)}:");
+            Out.Line($"At {sheet.At}:");
             FactLines.Print(sheet.Facts, imperial);
             Out.Line();
         }

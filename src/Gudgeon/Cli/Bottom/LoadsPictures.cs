@@ -1,5 +1,4 @@
 using Gudgeon.Book.Bottom;
-using Gudgeon.Book.Fields;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Cli.Sheets;
@@ -19,7 +18,7 @@ internal static class LoadsPictures
         var first = loads.Throws[0];
         List<Plot> plots =
         [
-            PolarPanel.Of([Curve("on the shells, up the rod", LoadsSheet.OnShell(first), force), Curve("on the pin, up along the throw", LoadsSheet.OnPin(first), force)], $"Big end 1 at {Engine.RevLimit.Print(loads.Speed)}", force.Symbol),
+            PolarPanel.Of([Curve("on the shells, up the rod", LoadsSheet.OnShell(first), force), Curve("on the pin, up along the throw", LoadsSheet.OnPin(first), force)], $"Big end 1 at {sheet.At}", force.Symbol),
         ];
         if (loads.Mains.Count > 0 && !double.IsNaN(loads.Line.BobWeight))
         {
