@@ -24,6 +24,8 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
         ("loads", "Loads"),
         ("bearings", "Bearings and oil"),
         ("shells", "Shells"),
+        ("balance", "Balance"),
+        ("torsion", "Torsion"),
     ]);
 
     /// <summary>The sheet of an address; the first when it names none.</summary>
