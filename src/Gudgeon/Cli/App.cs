@@ -81,6 +81,8 @@ public static class App
         Verb<NeedCommand>("need", "From a goal: the air, boost, fuel, injectors and drive ratio that a power or a quarter-mile time needs. Exit code 3: out of reach.").WithExample("need", "heron.json", "--power", "165kW");
         names.Add("head");
         config.AddBranch("head", Head.HeadVerbs.Add);
+        names.Add("bottom");
+        config.AddBranch("bottom", Bottom.BottomVerbs.Add);
         Verb<ServeCommand>("serve", "Serve the pages: every part of the work in a browser, from this machine only unless --share is given.").WithExample("serve", "heron.gudgeon", "--share");
         StoreVerbs(config, names);
     }

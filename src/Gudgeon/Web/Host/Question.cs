@@ -1,3 +1,4 @@
+using Gudgeon.Book.Bottom;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Changes;
 using Gudgeon.Book.Checks;
@@ -74,6 +75,9 @@ public static class Questions
 
     /// <summary>How the valves move up to the rev limit and beyond.</summary>
     public static readonly Question<MotionSheet> Motion = new("the motion of the valves", a => MotionSheet.Of(new View(a.Now, a.Desk), null, a.Progress, a.Desk.Cancellation));
+
+    /// <summary>Loads in the bottom end over the speeds of the engine run.</summary>
+    public static readonly Question<LoadsSheet> Loads = new("the loads of the bottom end", a => LoadsSheet.Of(new View(a.Now, a.Desk)));
 
     /// <summary>Seats, guides and stems; takes an engine run.</summary>
     public static readonly Question<SeatSheet> Seats = new("the seats", a => SeatSheet.Of(new View(a.Now, a.Desk)));

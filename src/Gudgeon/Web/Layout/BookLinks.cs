@@ -12,6 +12,7 @@ internal static class BookLinks
         ("holds", "Will it hold"),
         ("run", "Run"),
         ("head", "Head"),
+        ("bottom", "Bottom end"),
         ("sprint", "Sprint"),
         ("measure", "Measure"),
     ];
