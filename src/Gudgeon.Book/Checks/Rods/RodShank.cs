@@ -25,11 +25,7 @@ internal sealed class RodShank(View view, string cylinder)
     public StrutLoad Across() => Strut(view.AmountIf(Rod.AcrossGyration, cylinder) ?? Section(view, cylinder).AcrossGyration, 4);
 
     /// <summary>The lesser of both, N.</summary>
-    public double Buckles()
-    {
-        var (swing, across) = (Swing(), Across());
-        return swing == default || across == default ? double.NaN : Math.Min(swing.Load, across.Load);
-    }
+    public double Buckles() => Math.Min(Swing().Load, Across().Load);
 
     /// <summary>Section modulus in the plane that it swings in, m³.</summary>
     public double SwingModulus => 2 * Area * SwingGyration * SwingGyration / view.Amount(Rod.Depth, cylinder);
@@ -38,17 +34,25 @@ internal sealed class RodShank(View view, string cylinder)
     public double MassPerLength => Area * view.AmountOr(Rod.Density, UsualDensity, cylinder);
 
     /// <summary>Bending by its own inertia as the textbooks have it, at the rev limit.</summary>
-    public RodWhip Whip() => view.Work(
-        RodSection.Whip,
-        Area,
-        SwingModulus,
-        view.Amount(Rod.Length, cylinder),
-        view.Amount(Crank.Stroke) / 2,
-        view.Amount(Engine.RevLimit),
-        view.AmountOr(Rod.Density, UsualDensity, cylinder));
+    public RodWhip Whip()
+    {
+        var whip = view.Work(
+            RodSection.Whip,
+            Area,
+            SwingModulus,
+            view.Amount(Rod.Length, cylinder),
+            view.Amount(Crank.Stroke) / 2,
+            view.Amount(Engine.RevLimit),
+            view.AmountOr(Rod.Density, UsualDensity, cylinder));
+        return whip == default ? new RodWhip(double.NaN, double.NaN) : whip;
+    }
 
-    private StrutLoad Strut(double gyration, double ends) => view.Work(
-        RodSection.Johnson, Area, gyration, view.Amount(Rod.Length, cylinder), ends, view.Amount(Rod.YieldStrength, cylinder), view.AmountOr(Rod.Modulus, UsualModulus, cylinder));
+    private StrutLoad Strut(double gyration, double ends)
+    {
+        var strut = view.Work(
+            RodSection.Johnson, Area, gyration, view.Amount(Rod.Length, cylinder), ends, view.Amount(Rod.YieldStrength, cylinder), view.AmountOr(Rod.Modulus, UsualModulus, cylinder));
+        return strut == default ? new StrutLoad(double.NaN, double.NaN, double.NaN) : strut;
+    }
 
     private static ShankSection Section(View view, string cylinder)
     {

@@ -79,6 +79,12 @@ public static class Questions
     /// <summary>Loads in the bottom end over the speeds of the engine run.</summary>
     public static readonly Question<LoadsSheet> Loads = new("the loads of the bottom end", a => LoadsSheet.Of(new View(a.Now, a.Desk)));
 
+    /// <summary>Rods, their bolts and the strength of the crank; takes an engine run.</summary>
+    public static readonly Question<RodSheet> Rods = new("rods and crank", a => RodSheet.Of(new View(a.Now, a.Desk)));
+
+    /// <summary>Gudgeon pins, pistons and rings; takes an engine run.</summary>
+    public static readonly Question<PistonSheet> Pistons = new("the pistons", a => PistonSheet.Of(new View(a.Now, a.Desk)));
+
     /// <summary>Seats, guides and stems; takes an engine run.</summary>
     public static readonly Question<SeatSheet> Seats = new("the seats", a => SeatSheet.Of(new View(a.Now, a.Desk)));
 

@@ -22,6 +22,8 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
     public static readonly SheetLinks Bottom = new("bottom", "Bottom end",
     [
         ("loads", "Loads"),
+        ("rods", "Rods and crank"),
+        ("pistons", "Pistons and rings"),
     ]);
 
     /// <summary>The sheet of an address; the first when it names none.</summary>
