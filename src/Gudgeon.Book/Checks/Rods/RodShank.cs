@@ -16,7 +16,7 @@ internal sealed class RodShank(View view, string cylinder)
     public double Area { get; } = view.AmountIf(Rod.ShankArea, cylinder) ?? Section(view, cylinder).Area;
 
     /// <summary>Radius of gyration in the plane that the rod swings in, m.</summary>
-    public double SwingGyration { get; } = view.AmountIf(Rod.SwingGyration, cylinder) ?? Section(view, cylinder).SwingGyration;
+    public double SwingGyration => view.AmountIf(Rod.SwingGyration, cylinder) ?? Section(view, cylinder).SwingGyration;
 
     /// <summary>Load at which it buckles in the plane that it swings in, hinged at both ends, N.</summary>
     public StrutLoad Swing() => Strut(SwingGyration, 1);
