@@ -15,5 +15,9 @@ internal static class BottomVerbs
         bottom.AddCommand<LoadsCommand>("loads").WithDescription("Loads on rods, pins and bearings from gas and inertia, at every speed of the engine run. Exit code 3: not known yet.").WithExample("bottom", "loads", "heron.json", "--at", "9000rpm", "--svg", "loads.svg");
         bottom.AddCommand<BalanceCommand>("balance").WithDescription("Rods weighed, balance factor and what to drill or add, shaking forces and couples, balance shafts in time and a tooth out, loads on the mounts. Exit code 3: not known yet.").WithExample("bottom", "balance", "heron.json", "--svg", "balance.svg");
         bottom.AddCommand<TorsionCommand>("torsion").WithDescription("Torsional vibration: natural frequencies, critical speeds, torque and stress in the joints, with and without what hangs on the nose. Exit code 3: not known yet.").WithExample("bottom", "torsion", "heron.json", "--without", "nose", "--svg", "torsion.svg");
+        bottom.SetDescription("Bottom end: loads over the cycle, rods and crank, pistons.");
+        bottom.AddCommand<LoadsCommand>("loads").WithDescription("Loads on rods, pins and bearings from gas and inertia, at every speed of the engine run. Exit code 3: not known yet.").WithExample("bottom", "loads", "heron.json", "--at", "9000rpm", "--svg", "loads.svg");
+        bottom.AddCommand<RodsCommand>("rods").WithDescription("Rods as struts and against fatigue, their bolts by stretch and torque, the crank's fillets.").WithExample("bottom", "rods", "heron.json", "--svg", "rods.svg");
+        bottom.AddCommand<PistonsCommand>("pistons").WithDescription("Gudgeon pins, pistons and rings cold and hot, side thrust, squish at the rev limit.").WithExample("bottom", "pistons", "heron.json", "--svg", "pistons.svg");
     }
 }

@@ -26,6 +26,8 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
         ("shells", "Shells"),
         ("balance", "Balance"),
         ("torsion", "Torsion"),
+        ("rods", "Rods and crank"),
+        ("pistons", "Pistons and rings"),
     ]);
 
     /// <summary>The sheet of an address; the first when it names none.</summary>
