@@ -30,6 +30,13 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
         ("pistons", "Pistons and rings"),
     ]);
 
+    /// <summary>Fits.</summary>
+    public static readonly SheetLinks Fits = new("fits", "Fits",
+    [
+        ("pairs", "Pairs"),
+        ("limits", "Limits of size"),
+    ]);
+
     /// <summary>The sheet of an address; the first when it names none.</summary>
     public (string Part, string Words) Of(string? part) => All.FirstOrDefault(l => l.Part == part, All[0]);
 
