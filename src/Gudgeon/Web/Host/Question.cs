@@ -81,8 +81,10 @@ public static class Questions
 
     /// <summary>Shell bearings in their oil over the speeds of the engine run.</summary>
     public static readonly Question<BearingsSheet> Bearings = new("the bearings", a => BearingsSheet.Of(new View(a.Now, a.Desk)));
+
     /// <summary>Torsional vibration of the crank and all that hangs on it.</summary>
     public static readonly Question<TorsionSheet> Torsion = new("torsional vibration", a => TorsionSheet.Of(a.Book, a.Desk));
+
     /// <summary>Rods, their bolts and the strength of the crank; takes an engine run.</summary>
     public static readonly Question<RodSheet> Rods = new("rods and crank", a => RodSheet.Of(new View(a.Now, a.Desk)));
 

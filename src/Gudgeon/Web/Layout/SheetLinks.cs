@@ -24,10 +24,10 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
         ("loads", "Loads"),
         ("bearings", "Bearings and oil"),
         ("shells", "Shells"),
-        ("balance", "Balance"),
-        ("torsion", "Torsion"),
         ("rods", "Rods and crank"),
         ("pistons", "Pistons and rings"),
+        ("balance", "Balance"),
+        ("torsion", "Torsion"),
     ]);
 
     /// <summary>Fits.</summary>
