@@ -28,4 +28,7 @@ public static class Joint
     public static readonly Field Embedding = Subject.Amount("embedding", "Embedding of all faces", Dimension.Length, "µm", (2, 30), help: "Sum over thread, head and interfaces.");
     public static readonly Field SealDiameter = Subject.Amount("sealDiameter", "Diameter that the gasket seals", Dimension.Length, "mm", (30, 140), "calliper on the fire ring", "The pressure acts on this, not on the bore.");
     public static readonly Field LoadIntroduction = Subject.Amount("loadIntroduction", "Load introduction factor", Dimension.Number, "", (0.1, 1), help: "Where along the grip the load enters; 0.5 when left out.");
+    public static readonly Field ShankDiameter = Subject.Amount("shankDiameter", "Diameter of the shank", Dimension.Length, "mm", (3, 24), "micrometer", "Of a waisted bolt; the thread's when left out.");
+    public static readonly Field Stretch = Subject.Amount("stretch", "Stretch when tightened", Dimension.Length, "mm", (0.03, 0.6), "stretch gauge over both ends, before and after", "Where it was read the preload comes from it, and not from the torque.");
+    public static readonly Field Eccentric = Subject.Amount("eccentric", "Factor of prying", Dimension.Number, "", (1, 2), help: "By how much a load that passes beside the bolts loads them more; for caps 1.1 to 1.3 (common practice, no source); 1 when left out.");
 }

@@ -214,6 +214,12 @@ public sealed class View
     /// <inheritdoc cref="Work{T1, TResult}"/>
     public TResult Work<T1, T2, T3, T4, T5, T6, T7, T8, T9, TResult>(Func<T1, T2, T3, T4, T5, T6, T7, T8, T9, TResult> formula, T1 a, T2 b, T3 c, T4 d, T5 e, T6 f, T7 g, T8 h, T9 i) => Recorded(formula.Method, [a!, b!, c!, d!, e!, f!, g!, h!, i!], () => formula(a, b, c, d, e, f, g, h, i));
 
+    /// <inheritdoc cref="Work{T1, TResult}"/>
+    public TResult Work<T1, T2, T3, T4, T5, T6, T7, T8, T9, T10, TResult>(Func<T1, T2, T3, T4, T5, T6, T7, T8, T9, T10, TResult> formula, T1 a, T2 b, T3 c, T4 d, T5 e, T6 f, T7 g, T8 h, T9 i, T10 j) => Recorded(formula.Method, [a!, b!, c!, d!, e!, f!, g!, h!, i!, j!], () => formula(a, b, c, d, e, f, g, h, i, j));
+
+    /// <inheritdoc cref="Work{T1, TResult}"/>
+    public TResult Work<T1, T2, T3, T4, T5, T6, T7, T8, T9, T10, T11, TResult>(Func<T1, T2, T3, T4, T5, T6, T7, T8, T9, T10, T11, TResult> formula, T1 a, T2 b, T3 c, T4 d, T5 e, T6 f, T7 g, T8 h, T9 i, T10 j, T11 k) => Recorded(formula.Method, [a!, b!, c!, d!, e!, f!, g!, h!, i!, j!, k!], () => formula(a, b, c, d, e, f, g, h, i, j, k));
+
     private TResult Recorded<TResult>(MethodInfo method, object[] arguments, Func<TResult> work)
     {
         var formula = Formulas.Of(method);

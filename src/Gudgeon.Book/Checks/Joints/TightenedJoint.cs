@@ -7,8 +7,13 @@ namespace Gudgeon.Book.Checks.Joints;
 /// <summary>A bolted joint as tightened: the preload that the torque gives, and how far it may scatter.</summary>
 internal static class TightenedJoint
 {
+    /// <summary>Preload, N: from the stretch where it was read, else from the torque.</summary>
+    public static double Preload(View view, string index) => view.AmountIf(Joint.Stretch, index) is { } stretch
+        ? view.Work(JointDiagram.FromStretch, stretch, Resilience(view, index).Bolt)
+        : FromTorque(view, index);
+
     /// <summary>Preload that the torque gives with the friction of the book, N.</summary>
-    public static double Preload(View view, string index) => view.Work(
+    public static double FromTorque(View view, string index) => view.Work(
         Tightening.Preload,
         view.Amount(Joint.Torque, index),
         view.Amount(Joint.Thread, index),
@@ -17,8 +22,8 @@ internal static class TightenedJoint
         view.Amount(Joint.HeadFriction, index),
         HeadDiameter(view, index));
 
-    /// <summary>Share by which the preload of one bolt may lie above or below: from the greatest tightening factor of the method.</summary>
-    public static double Scatter(View view, string index) => view.Choice<TighteningMethod>(Joint.Method, index) is { } method
+    /// <summary>Share by which the preload of one bolt may lie above or below: none where the stretch was read, else from the greatest tightening factor of the method.</summary>
+    public static double Scatter(View view, string index) => view.Knows(Joint.Stretch, index) ? 0 : view.Choice<TighteningMethod>(Joint.Method, index) is { } method
         ? view.Work(TighteningScatter.Scatter, view.Work(TighteningScatter.Guide, method).Greatest)
         : double.NaN;
 
@@ -30,7 +35,7 @@ internal static class TightenedJoint
     public static (double Bolt, double Parts) Resilience(View view, string index)
     {
         var (thread, modulus, grip) = (view.Amount(Joint.Thread, index), view.Amount(Joint.Modulus, index), view.Amount(Joint.Grip, index));
-        var bolt = view.Work(BoltResilience.OfBolt, thread, view.Amount(Joint.Pitch, index), grip, thread, 0.0, modulus, view.Amount(Joint.ClampedModulus, index), BoltHead.Hexagon, MatingThread.TappedHole);
+        var bolt = view.Work(BoltResilience.OfBolt, thread, view.Amount(Joint.Pitch, index), grip, view.AmountOr(Joint.ShankDiameter, thread, index), 0.0, modulus, view.Amount(Joint.ClampedModulus, index), BoltHead.Hexagon, MatingThread.TappedHole);
         var parts = view.Work(
             ClampedParts.Resilience,
             view.Amount(Joint.BearingDiameter, index),

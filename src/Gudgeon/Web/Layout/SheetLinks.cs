@@ -24,6 +24,17 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
         ("loads", "Loads"),
         ("bearings", "Bearings and oil"),
         ("shells", "Shells"),
+        ("rods", "Rods and crank"),
+        ("pistons", "Pistons and rings"),
+        ("balance", "Balance"),
+        ("torsion", "Torsion"),
+    ]);
+
+    /// <summary>Fits.</summary>
+    public static readonly SheetLinks Fits = new("fits", "Fits",
+    [
+        ("pairs", "Pairs"),
+        ("limits", "Limits of size"),
     ]);
 
     /// <summary>The sheet of an address; the first when it names none.</summary>
