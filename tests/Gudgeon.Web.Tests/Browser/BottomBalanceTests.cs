@@ -29,7 +29,7 @@ public class BottomBalanceTests(Browsing browsing) : IClassFixture<Browsing>
     public async Task TorsionIsForEverybody(bool phone, bool dark)
     {
         var page = await browsing.Open(browsing.Served.Page("bottom", "heron") + "/torsion", phone, dark);
-        await Expect(page.GetByRole(AriaRole.Figure, new() { Name = "Critical speeds: orders over natural frequencies" }).Locator("path.js-line").First).ToBeVisibleAsync(new() { Timeout = Patience });
+        await Expect(page.GetByRole(AriaRole.Figure, new() { Name = "Greatest vibratory torque, all orders together" }).Locator("path.js-line").First).ToBeVisibleAsync(new() { Timeout = Patience });
         var shape = page.GetByRole(AriaRole.Figure, new() { Name = "Mode shape" });
         await Expect(shape.Locator("circle")).ToHaveCountAsync(10);
         await shape.GetByRole(AriaRole.Combobox).SelectOptionAsync(new SelectOptionValue { Index = 2 });
