@@ -59,10 +59,10 @@ public sealed class BalanceVerbs : IDisposable
         var torsion = _workshop.Run("bottom", "torsion", "wren.json");
         Assert.Equal(3, torsion.Code);
         Assert.Contains("two rotors or more", torsion.Output, StringComparison.Ordinal);
-        _workshop.Write("wren.json", _workshop.Read("wren.json").Replace("\"stroke\": \"75.2 mm\",", "", StringComparison.Ordinal));
+        _workshop.Write("wren.json", _workshop.Read("wren.json").Replace("\"length\": \"145 mm\",", "", StringComparison.Ordinal));
         var balance = _workshop.Run("bottom", "balance", "wren.json");
         Assert.Equal(3, balance.Code);
-        Assert.Contains("crank.stroke", balance.Output, StringComparison.Ordinal);
+        Assert.Contains("rod[1].length", balance.Output, StringComparison.Ordinal);
     }
 
     [Theory]
