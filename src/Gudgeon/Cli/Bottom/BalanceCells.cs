@@ -21,7 +21,10 @@ internal sealed class BalanceCells(bool imperial)
     public static readonly IReadOnlyList<string> OrderHeadings = ["order", "turns with", "turns against", "greatest force", "least", "rocking couple", "roll"];
 
     /// <summary>Headings of a balance shaft's row.</summary>
-    public static readonly IReadOnlyList<string> ShaftHeadings = ["shaft", "unbalance", "speed", "weight at TDC", "leaves least at", "out of time", "one tooth", "force left", "a tooth early", "a tooth late", "couple left", "roll left", "early", "late"];
+    public static readonly IReadOnlyList<string> ShaftHeadings = ["shaft", "unbalance", "speed", "weight at TDC", "leaves least at", "out of time", "one tooth"];
+
+    /// <summary>Headings of what is left with a shaft as it stands, or a tooth out.</summary>
+    public static readonly IReadOnlyList<string> LeftHeadings = ["left at the shaft's order", "greatest force", "least", "rocking couple", "roll"];
 
     /// <summary>Headings of a mount's row.</summary>
     public static readonly IReadOnlyList<string> MountHeadings = ["mount", .. BalanceSheet.Told.Select(o => $"order {Figures.Number(o, 2)}"), "greatest"];
@@ -42,17 +45,19 @@ internal sealed class BalanceCells(bool imperial)
         Figures.Number(row.Force.Order, 2), Force(row.Force.With.Magnitude), Force(row.Force.Against.Magnitude), Force(row.Force.Greatest), Force(row.Force.Least), Torque(row.Couple.Greatest), Torque(row.Roll),
     ];
 
-    public IReadOnlyList<string> Of(ShaftRow row)
-    {
-        var shaft = row.Timing.Shaft;
-        return
-        [
-            shaft.Name, Cell.Of(shaft.Unbalance, Dimension.Unbalance, "g·mm", 5, imperial), $"{Figures.Number(Math.Abs(shaft.Ratio), 3)}, {(shaft.Ratio > 0 ? "with" : "against")}",
-            Angle(shaft.Phase), Angle(row.Timing.Best), Words(row.Timing.Early), Angle(row.Tooth),
-            Force(row.AsMarked.Force.Greatest), Force(row.Early?.Force.Greatest), Force(row.Late?.Force.Greatest), Torque(row.AsMarked.Couple.Greatest),
-            Torque(row.AsMarked.Roll), Torque(row.Early?.Roll), Torque(row.Late?.Roll),
-        ];
-    }
+    public IReadOnlyList<string> Of(ShaftRow row) =>
+    [
+        row.Timing.Shaft.Name, Cell.Of(row.Timing.Shaft.Unbalance, Dimension.Unbalance, "g·mm", 5, imperial), $"{Figures.Number(Math.Abs(row.Timing.Shaft.Ratio), 3)}, {(row.Timing.Shaft.Ratio > 0 ? "with" : "against")}",
+        Angle(row.Timing.Shaft.Phase), Angle(row.Timing.Best), Words(row.Timing.Early), Angle(row.Tooth),
+    ];
+
+    /// <summary>What every shaft leaves as marked, a tooth early and a tooth late.</summary>
+    public IEnumerable<IReadOnlyList<string>> Left(BalanceSheet sheet) =>
+        from shaft in sheet.Shafts
+        from stands in new[] { ("as marked", shaft.AsMarked), ("a tooth early", shaft.Early), ("a tooth late", shaft.Late) }
+        where stands.Item2 is not null
+        let row = stands.Item2
+        select (IReadOnlyList<string>)[$"{shaft.Timing.Shaft.Name} {stands.Item1}", Force(row.Force.Greatest), Force(row.Force.Least), Torque(row.Couple.Greatest), Torque(row.Roll)];
 
     public IReadOnlyList<string> Of(MountLoad row) => [row.Name, .. row.Orders.Select(f => Force(f)), Force(row.Greatest)];
 

@@ -58,7 +58,8 @@ internal sealed class BalanceCommand : Command<BalanceCommand.Settings>
             Out.Line(cells.Speed(shaking));
             Table("", Worded(BalanceCells.OrderHeadings), sheet.Orders.Select(cells.Of));
             Table("Without the balance shafts", Worded(BalanceCells.OrderHeadings), sheet.Bare.Select(cells.Of));
-            Table("Balance shafts, at their own order", Worded(BalanceCells.ShaftHeadings), sheet.Shafts.Select(cells.Of));
+            Table("Balance shafts", Worded(BalanceCells.ShaftHeadings), sheet.Shafts.Select(cells.Of));
+            Table("", Worded(BalanceCells.LeftHeadings), cells.Left(sheet));
             Table("Loads on the mounts", Worded(BalanceCells.MountHeadings), sheet.Mounts.Select(cells.Of));
         }
 

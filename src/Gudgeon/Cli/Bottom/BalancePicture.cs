@@ -53,6 +53,7 @@ internal static class BalancePicture
         plot.XLabel("crank angle after TDC of cylinder 1, °");
         plot.YLabel($"force, {force.Symbol}");
         plot.ShowLegend(Edge.Right);
+        plot.Layout.Fixed(new PixelPadding(90, 190, 52, 44));
         return plot;
     }
 }

@@ -32,7 +32,7 @@ internal sealed class TorsionCells(bool imperial)
 
     public static IEnumerable<IReadOnlyList<string>> Shapes(TorsionSheet sheet) => sheet.Sweep!.Shapes.Select((s, i) => (IReadOnlyList<string>)
     [
-        Figures.Number(i + 1, 2), Frequency(s.Frequency), .. sheet.OtherIs.Length > 0 ? [Frequency(i < sheet.Other.Count ? sheet.Other[i] : null)] : Array.Empty<string>(), .. s.Shape.Select(x => Figures.Number(Math.Round(x, 3), 3)),
+        Figures.Number(i + 1, 2), Frequency(s.Frequency), .. sheet.OtherIs.Length > 0 ? [Frequency(i < sheet.Other.Count ? sheet.Other[i] : null)] : Array.Empty<string>(), .. s.Shape.Select(x => Figures.Number(Math.Round(x, 3) + 0.0, 3)),
     ]);
 
     public IReadOnlyList<string> Of(JointRow row) =>

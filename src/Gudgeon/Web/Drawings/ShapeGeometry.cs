@@ -33,7 +33,7 @@ public sealed class ShapeGeometry
             .. rotors.Select((r, i) => new SwingingRotor(r.Name, At(i).X, At(i).Y, $"M{Px.Of(At(i).X)} {Px.Of(Middle)}V{Px.Of(At(i).Y)}", shape.Shape[i] >= 0 ? Middle + Name : Middle - Name + 8)),
         ];
         Joints = [.. Enumerable.Range(1, rotors.Count - 1).Select(i => $"M{Px.Of(At(rotors[i].On).X)} {Px.Of(At(rotors[i].On).Y)}L{Px.Of(At(i).X)} {Px.Of(At(i).Y)}")];
-        Numbers = [Told.Of("natural frequency", shape.Frequency, Dimension.Frequency, "Hz", imperial: false), .. rotors.Select((r, i) => new Told(r.Name, Figures.Number(Math.Round(shape.Shape[i], 3), 3), Known: true))];
+        Numbers = [Told.Of("natural frequency", shape.Frequency, Dimension.Frequency, "Hz", imperial: false), .. rotors.Select((r, i) => new Told(r.Name, Figures.Number(Math.Round(shape.Shape[i], 3) + 0.0, 3), Known: true))];
         Axis = $"M0 {Px.Of(Middle)}H{Px.Of(Width)}";
     }
 
