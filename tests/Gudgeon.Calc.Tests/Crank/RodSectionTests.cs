@@ -1,3 +1,4 @@
+using Gudgeon.Calc.Catalogue;
 using Gudgeon.Calc.Crank;
 
 namespace Gudgeon.Calc.Tests.Crank;

@@ -11,7 +11,7 @@ public sealed class ClearanceScale
     public const double Width = 480, Top = 8;
 
     private const double Left = 84, Right = 458, RowHeight = 34;
-    private const int MostTicks = 6;
+    private const int MostTicks = 4;
     private readonly Unit _unit;
     private readonly double _perUnit;
 
@@ -25,7 +25,7 @@ public sealed class ClearanceScale
         most = most > 0 ? most * 1.05 : 0.1;
         _perUnit = (Right - Left) / most;
         var decade = Math.Pow(10, Math.Floor(Math.Log10(most)));
-        var step = new[] { 0.1, 0.2, 0.5, 1 }.Select(f => f * decade).First(s => most / s <= MostTicks || s >= decade);
+        var step = new[] { 0.2, 0.5, 1, 2, 5 }.Select(f => f * decade).First(s => most / s <= MostTicks);
         Ticks = [.. Enumerable.Range(0, (int)(most / step) + 1).Select(i => (Left + (i * step * _perUnit), i == 0 ? "0" : $"{Figures.Number(i * step, 3)} {_unit.Symbol}"))];
     }
 
