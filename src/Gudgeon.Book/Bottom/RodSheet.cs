@@ -18,10 +18,11 @@ namespace Gudgeon.Book.Bottom;
 /// <param name="Hardest">Its cylinder at the hardest speeds of the run.</param>
 /// <param name="Pull">Pull at overlap at the rev limit, throttle shut, N.</param>
 /// <param name="Buckles">Load at which it buckles, N.</param>
-/// <param name="Swing">Swing of the stress in the shank.</param>
+/// <param name="MeanStress">Mean stress in the shank, tension positive, Pa.</param>
+/// <param name="StressSwing">Amplitude of that stress, Pa.</param>
 /// <param name="FatigueStrength">Amplitude that it bears at no mean stress, Pa.</param>
 /// <param name="TensileStrength">Pa.</param>
-public sealed record RodFigures(string Cylinder, IReadOnlyList<Fact> Facts, IReadOnlyList<(double Speed, ThrowLoads Loads)> Hardest, double? Pull, double? Buckles, SwingingStress? Swing, double? FatigueStrength, double? TensileStrength);
+public sealed record RodFigures(string Cylinder, IReadOnlyList<Fact> Facts, IReadOnlyList<(double Speed, ThrowLoads Loads)> Hardest, double? Pull, double? Buckles, double? MeanStress, double? StressSwing, double? FatigueStrength, double? TensileStrength);
 
 /// <summary>The bolts of the rods' caps.</summary>
 /// <param name="Joint">"rod".</param>
@@ -91,7 +92,8 @@ public sealed record RodSheet(IReadOnlyList<RodFigures> Rods, IReadOnlyList<RodB
             duty.Hardest,
             pull,
             buckles,
-            double.IsNaN(swing.Safety) ? null : swing,
+            Sketch.Known(() => swing.Mean),
+            Sketch.Known(() => swing.Amplitude),
             view.AmountIf(Rod.FatigueStrength, cylinder),
             view.AmountIf(Rod.TensileStrength, cylinder));
     }

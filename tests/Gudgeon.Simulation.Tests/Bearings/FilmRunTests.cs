@@ -19,22 +19,25 @@ public class FilmRunTests
         Oil = Oil,
     };
 
-    // Raimondi and Boyd's case: the march under a load that stays settles where the solution of the steady film is.
+    // Raimondi and Boyd's case: the march under a load that stays settles where the solution of the steady film is. At a length
+    // of 1, 1/2 or 1/4 the formula reads their chart, straight between its few rows, which is coarser than the march.
     [Theory]
-    [InlineData(0.25, 3000, 0.02)]
-    [InlineData(0.4, 8000, 0.02)]
-    [InlineData(0.5, 6000, 0.03)]
-    [InlineData(0.5, 15000, 0.03)]
-    public void A_load_that_stays_gives_the_steady_film(double slenderness, double load, double share)
+    [InlineData(0.26, 3000)]
+    [InlineData(0.4, 8000)]
+    [InlineData(0.49, 6000)]
+    [InlineData(0.49, 15000)]
+    [InlineData(0.98, 20000)]
+    [InlineData(0.98, 60000)]
+    public void A_load_that_stays_gives_the_steady_film(double slenderness, double load)
     {
         const double speed = 600;
         var state = FilmRun.Of(Bearing(slenderness), Steady(load), speed);
         var spec = state.Spec;
         var steady = JournalBearing.Steady(state.Viscosity, speed, load, spec.Diameter, spec.Width, spec.Clearance);
         Assert.True(state.Settled);
-        Assert.Equal(steady.LeastFilm, state.Least.Film, share * steady.LeastFilm);
+        Assert.Equal(steady.LeastFilm, state.Least.Film, 0.02 * steady.LeastFilm);
         Assert.Equal(steady.PeakPressure, state.Peak.Pressure, 0.03 * steady.PeakPressure);
-        Assert.Equal(steady.SideFlow, state.SideFlow, share * steady.SideFlow);
+        Assert.Equal(steady.SideFlow, state.SideFlow, 0.02 * steady.SideFlow);
         Assert.Equal(steady.Loss, state.Loss, 0.02 * steady.Loss);
     }
 

@@ -55,7 +55,7 @@ internal static class RodPictures
     {
         var plot = new Plot();
         var stress = Figures.Shown(Dimension.Pressure, "MPa", imperial);
-        var known = sheet.Rods.Where(r => r is { Swing: not null, FatigueStrength: not null, TensileStrength: not null }).ToList();
+        var known = sheet.Rods.Where(r => r is { MeanStress: not null, StressSwing: not null, FatigueStrength: not null, TensileStrength: not null }).ToList();
         if (known.Count > 0)
         {
             var (strength, tensile) = (stress.FromSi(known[0].FatigueStrength!.Value), stress.FromSi(known[0].TensileStrength!.Value));
@@ -65,7 +65,7 @@ internal static class RodPictures
 
         for (var i = 0; i < known.Count; i++)
         {
-            var point = plot.Add.ScatterPoints(new[] { stress.FromSi(known[i].Swing!.Value.Mean) }, new[] { stress.FromSi(known[i].Swing!.Value.Amplitude) });
+            var point = plot.Add.ScatterPoints(new[] { stress.FromSi(known[i].MeanStress!.Value) }, new[] { stress.FromSi(known[i].StressSwing!.Value) });
             (point.LegendText, point.MarkerSize, point.MarkerShape) = ($"rod {known[i].Cylinder}", 12, Pictures.Shapes[i % Pictures.Shapes.Length]);
         }
 

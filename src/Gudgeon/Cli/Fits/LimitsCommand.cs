@@ -39,7 +39,7 @@ internal sealed class LimitsCommand : Command<LimitsCommand.Settings>
 
         if (settings.Json)
         {
-            Out.Json(new { limits.Size, limits.HoleClass, limits.ShaftClass, limits.Kind, limits.Hole, limits.Shaft, limits.Fit });
+            Out.Json(new { limits.Size, limits.HoleClass, limits.ShaftClass, limits.Kind, limits.Zones, facts = FactLines.Json(limits.Facts) });
         }
         else
         {

@@ -57,7 +57,7 @@ internal sealed class PairsCommand : Command<SheetSettings>
 
     private static object Json(FitRow row) => new
     {
-        row.Index, row.Size, row.Classes, row.HoleLimits, row.ShaftLimits, row.Hole, row.Shaft, row.Interference, row.Least, row.Greatest, row.Hot, row.SlipTorque, row.HubTemperature,
+        row.Index, row.Size, row.Classes, zones = SizeZone.Of(row), row.Hole, row.Shaft, row.Interference, row.Least, row.Greatest, row.Hot, row.SlipTorque, row.HubTemperature,
         facts = FactLines.Json(row.Facts),
     };
 }
