@@ -19,16 +19,17 @@ public class FilmRunTests
         Oil = Oil,
     };
 
-    // Raimondi and Boyd's case: the march under a load that stays settles where the solution of the steady film is. At a length
-    // of 1, 1/2 or 1/4 the formula reads their chart, straight between its few rows, which is coarser than the march.
+    // Raimondi and Boyd's case: the march under a load that stays settles where the solution of the steady film is. Their film is
+    // fed where it is thickest, against its own pressure; this one begins of itself and so takes in more oil, which goes out over
+    // the ends: the more, the longer the bearing.
     [Theory]
-    [InlineData(0.26, 3000)]
-    [InlineData(0.4, 8000)]
-    [InlineData(0.49, 6000)]
-    [InlineData(0.49, 15000)]
-    [InlineData(0.98, 20000)]
-    [InlineData(0.98, 60000)]
-    public void A_load_that_stays_gives_the_steady_film(double slenderness, double load)
+    [InlineData(0.26, 3000, 0.02)]
+    [InlineData(0.4, 8000, 0.02)]
+    [InlineData(0.49, 6000, 0.03)]
+    [InlineData(0.49, 15000, 0.03)]
+    [InlineData(0.98, 20000, 0.15)]
+    [InlineData(0.98, 60000, 0.15)]
+    public void A_load_that_stays_gives_the_steady_film(double slenderness, double load, double moreSideFlow)
     {
         const double speed = 600;
         var state = FilmRun.Of(Bearing(slenderness), Steady(load), speed);
@@ -37,7 +38,7 @@ public class FilmRunTests
         Assert.True(state.Settled);
         Assert.Equal(steady.LeastFilm, state.Least.Film, 0.02 * steady.LeastFilm);
         Assert.Equal(steady.PeakPressure, state.Peak.Pressure, 0.03 * steady.PeakPressure);
-        Assert.Equal(steady.SideFlow, state.SideFlow, 0.02 * steady.SideFlow);
+        Assert.InRange(state.SideFlow / steady.SideFlow, 0.98, 1 + moreSideFlow);
         Assert.Equal(steady.Loss, state.Loss, 0.02 * steady.Loss);
     }
 

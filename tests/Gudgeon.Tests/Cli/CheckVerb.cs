@@ -107,7 +107,7 @@ public sealed class CheckVerb : IDisposable
         Assert.Contains("  squish               Squish clearance, cold", _workshop.Good("check", "--list").Split('\n'));
 
     [Theory]
-    [InlineData("--family|chambr", "there is no family of checks 'chambr'; there are bearings, boost, chamber")]
+    [InlineData("--family|chambr", "there is no family of checks 'chambr'; there are balance, bearings, boost")]
     [InlineData("--explain|squash", "there is no check 'squash'; the nearest is 'squish'")]
     [InlineData("--explain|squish[3]", "there is no finding 'squish[3]'; there are squish[1], squish[2]")]
     [InlineData("--monte-carlo|0", "given '0', wanted a whole number of draws, at least 100")]

@@ -13,7 +13,7 @@ internal sealed class RodShank(View view, string cylinder)
     public const double UsualModulus = 205e9, UsualDensity = 7850;
 
     /// <summary>Section, m².</summary>
-    public double Area { get; } = view.AmountIf(Rod.ShankArea, cylinder) ?? Section(view, cylinder).Area;
+    public double Area { get; } = view.Knows(Rod.Depth, cylinder) && !view.Knows(Rod.ShankArea, cylinder) ? Section(view, cylinder).Area : view.Amount(Rod.ShankArea, cylinder);
 
     /// <summary>Radius of gyration in the plane that the rod swings in, m.</summary>
     public double SwingGyration => view.AmountIf(Rod.SwingGyration, cylinder) ?? Section(view, cylinder).SwingGyration;
