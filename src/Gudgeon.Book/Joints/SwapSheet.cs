@@ -36,8 +36,8 @@ public sealed record SwapSheet(string Key, string Other, IReadOnlyList<SwapColum
     /// <summary>A joint with bolts of another material.</summary>
     public static SwapSheet Of(BuildBook book, DutyDesk desk, string key, SwapMaterial material)
     {
-        var view = new View(book.Now(), desk);
-        return Compare(book, desk, key, material.Name, material.Values(key, view.AmountOr(Joint.Thread, 10e-3, key)), material.Cautions);
+        var values = Values(book, key, material, new Dictionary<string, KnownValue>(StringComparer.Ordinal));
+        return Compare(book, desk, key, material.Name, values, material.Cautions);
     }
 
     /// <summary>A joint with other values, by path.</summary>
@@ -64,6 +64,19 @@ public sealed record SwapSheet(string Key, string Other, IReadOnlyList<SwapColum
             Column(book, desk, key, "same preload", With(values, key, same.Torque * was.Figures.Preload / same.Figures.Preload)),
             Column(book, desk, key, "same share of yield", With(values, key, same.Torque * was.Figures.YieldShare / same.Figures.YieldShare)),
         ], all, "");
+    }
+
+    /// <summary>Values of a joint with other bolts, by path: those of a material, and what is set besides.</summary>
+    public static IReadOnlyDictionary<string, KnownValue> Values(BuildBook book, string key, SwapMaterial? material, IReadOnlyDictionary<string, KnownValue> set)
+    {
+        var thread = set.TryGetValue(Joint.Thread.At(key), out var given) ? given.Si : new View(book.Now()).AmountOr(Joint.Thread, 10e-3, key);
+        var values = material?.Values(key, thread).ToDictionary(StringComparer.Ordinal) ?? new Dictionary<string, KnownValue>(StringComparer.Ordinal);
+        foreach (var (path, value) in set)
+        {
+            values[path] = value;
+        }
+
+        return values;
     }
 
     private static Dictionary<string, KnownValue> With(IReadOnlyDictionary<string, KnownValue> values, string key, double? torque)

@@ -9,17 +9,15 @@ namespace Gudgeon.Book.Joints;
 
 /// <summary>What the torque of the book does on one lubricant. SI; NaN where it is not known.</summary>
 /// <param name="Lubricant">What thread and head run on.</param>
-/// <param name="Friction">Least, usual and greatest.</param>
+/// <param name="Least">Least friction.</param>
+/// <param name="Usual">Usual friction.</param>
+/// <param name="Worst">Greatest friction.</param>
 /// <param name="Preload">Preload at the usual friction.</param>
 /// <param name="Most">Preload at the least friction.</param>
 /// <param name="YieldShare">Share of yield at the least friction, torsion counted.</param>
 /// <param name="Torque">Torque that keeps the preload of the book.</param>
 /// <param name="NutFactor">K of T = K F d at the usual friction.</param>
-public sealed record LubricantRow(Lubricant Lubricant, FrictionRange Friction, double Preload, double Most, double YieldShare, double Torque, double NutFactor)
-{
-    /// <summary>Its name, for people.</summary>
-    public string Name => EnumWords.Of(Lubricant.ToString());
-}
+public sealed record LubricantRow(string Lubricant, double Least, double Usual, double Worst, double Preload, double Most, double YieldShare, double Torque, double NutFactor);
 
 /// <summary>Torque and preload of one joint.</summary>
 /// <param name="Key">The joint.</param>
@@ -51,7 +49,7 @@ public sealed record TorqueSheet(string Key, IReadOnlyList<Fact> Facts, IReadOnl
         var one = 1 / Force(range.Usual, 1);
         var yield = JointFigures.Known(view, v => v.Work(AssemblyPreload.FromYield, v.Amount(Joint.YieldStrength, key), v.Amount(Joint.Thread, key), v.Amount(Joint.Pitch, key), range.Least, range.Least, TightenedJoint.HeadDiameter(v, key), 1.0).Preload);
         var most = Force(range.Least, torque);
-        return new LubricantRow(lubricant, range, Force(range.Usual, torque), most, most / yield, preload * one, one / JointFigures.Known(view, v => v.Amount(Joint.Thread, key)));
+        return new LubricantRow(EnumWords.Of(lubricant.ToString()), range.Least, range.Usual, range.Greatest, Force(range.Usual, torque), most, most / yield, preload * one, one / JointFigures.Known(view, v => v.Amount(Joint.Thread, key)));
     }
 
     private static IEnumerable<Fact> Told(View view, string key, double torque, double preload)

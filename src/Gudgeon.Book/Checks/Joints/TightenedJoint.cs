@@ -125,14 +125,19 @@ internal static class TightenedJoint
     {
         var (thread, grip) = (view.Amount(Joint.Thread, index), Grip(view, index));
         var shank = Math.Min(view.AmountOr(Joint.ShankLength, grip, index), grip);
-        return view.Work(
+        var pitch = view.Amount(Joint.Pitch, index);
+        var modulus = view.Amount(Joint.Modulus, index);
+
+        // A stud has a nut in place of its head: its thread there, and the nut.
+        var nut = Head(view, index) == BoltHead.None ? view.Work(BoltResilience.OfBolt, thread, pitch, 0.0, thread, 0.0, modulus, modulus, BoltHead.None, MatingThread.Nut).Total : 0;
+        return nut + view.Work(
             BoltResilience.OfBolt,
             thread,
-            view.Amount(Joint.Pitch, index),
+            pitch,
             shank,
             view.AmountOr(Joint.ShankDiameter, thread, index),
             grip - shank,
-            view.Amount(Joint.Modulus, index),
+            modulus,
             MatingModulus(view, index),
             Head(view, index),
             Mating(view, index)).Total;

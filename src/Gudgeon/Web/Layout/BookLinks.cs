@@ -13,6 +13,7 @@ internal static class BookLinks
         ("run", "Run"),
         ("head", "Head"),
         ("bottom", "Bottom end"),
+        ("joints", "Joints"),
         ("sprint", "Sprint"),
         ("measure", "Measure"),
     ];
