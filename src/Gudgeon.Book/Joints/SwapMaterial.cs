@@ -67,6 +67,11 @@ public sealed record SwapMaterial(string Name, IReadOnlyList<string> Cautions)
         Set(Joint.Modulus, Written(modulus / 1e9, "GPa"));
         Set(Joint.Expansion, Written(expansion * 1e6, "µm/(m·K)"));
         Set(Joint.Density, Written(density, "kg/m³"));
+        if (Class is not null)
+        {
+            Set(Joint.FatigueStrength, Written(BoltFatigue.RolledBefore(diameter) / 1e6, "MPa"));
+        }
+
         if (Lubricant is { } lubricant)
         {
             var friction = Written(BoltFriction.Guide(lubricant).Usual, "");

@@ -93,7 +93,11 @@ public sealed record SwapSheet(string Key, string Other, IReadOnlyList<SwapColum
     private static SwapColumn Column(BuildBook book, DutyDesk desk, string key, string name, IReadOnlyDictionary<string, KnownValue> values)
     {
         var view = new View(book.Supposing(values).Now(), desk);
-        return new SwapColumn(name, view.AmountIf(Joint.Torque, key), JointFigures.Of(view, key), BoltLine.Of(view, key).MassAll);
+        var figures = JointFigures.Of(view, key);
+
+        // What the bolts of now bear for good says nothing of another metal.
+        var other = values.ContainsKey(Joint.Modulus.At(key)) && !values.ContainsKey(Joint.FatigueStrength.At(key));
+        return new SwapColumn(name, view.AmountIf(Joint.Torque, key), other ? figures with { FatigueStrength = double.NaN } : figures, BoltLine.Of(view, key).MassAll);
     }
 
     private static string Word(View view, string key) => view.WordOr(Joint.Substitution, WantWord.Any(w => key.Contains(w, StringComparison.OrdinalIgnoreCase)) ? Joint.MakersWord : Joint.Free, key);

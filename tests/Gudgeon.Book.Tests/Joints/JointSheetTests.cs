@@ -152,7 +152,7 @@ public class JointSheetTests
         var sheet = HeadJointSheet.Of(DemoBooks.Heron.Now, new DutyDesk());
         Assert.Equal("head", sheet.Key);
         Assert.Equal(8, sheet.Levels.Count);
-        Assert.All(sheet.Levels.Zip(sheet.Levels.Skip(1)), p => Assert.True(p.Second.Peak > p.First.Peak && p.Second.Clamp < p.First.Clamp && p.Second.Reserve < p.First.Reserve));
+        Assert.All(sheet.Levels.Zip(sheet.Levels.Skip(1)), p => Assert.True(p.Second.Peak > p.First.Peak && p.Second.Clamp <= p.First.Clamp && p.Second.Reserve < p.First.Reserve));
         var now = sheet.Levels.Single(l => Math.Abs(l.Value - sheet.Now) < 1e-9);
         Assert.Equal(DemoBooks.Heron.Findings.Single(f => f.Id == "head-separation[head]").Reserve, now.Reserve, 1e-6);
         Assert.Equal(now.Clamp / (Math.PI * 94e-3), now.LineLoad, 1e-6);

@@ -1,3 +1,4 @@
+using Gudgeon.Calc.Catalogue;
 using Gudgeon.Calc.Joints;
 
 namespace Gudgeon.Calc.Tests.Joints;

@@ -31,7 +31,7 @@ internal static class JointPictures
         var unit = Figures.Shown(Dimension.Length, "mm", imperial);
         var plot = new Plot();
         var ordered = plan.Order.Select(n => plan.Places.FirstOrDefault(p => p.Number == n)).OfType<BoltPlace>().ToList();
-        var way = plot.Add.ScatterLine(ordered.ConvertAll(p => unit.FromSi(p.X)), ordered.ConvertAll(p => unit.FromSi(p.Y)), Colors.LightGray);
+        var way = plot.Add.ScatterLine(ordered.ConvertAll(p => unit.FromSi(p.X)), ordered.ConvertAll(p => unit.FromSi(p.Y)), Colors.Gray);
         (way.LinePattern, way.LineWidth) = (LinePattern.Dotted, 2);
         var dots = plot.Add.ScatterPoints(ordered.ConvertAll(p => unit.FromSi(p.X)), ordered.ConvertAll(p => unit.FromSi(p.Y)), Colors.Black);
         (dots.MarkerShape, dots.MarkerSize, dots.MarkerLineWidth) = (MarkerShape.OpenCircle, 46, 2);
@@ -80,7 +80,7 @@ internal static class JointPictures
         plot.XLabel($"peak cylinder pressure above ambient, {pressure.Symbol}");
         plot.YLabel($"force, {force.Symbol}");
         plot.Title($"Joint {sheet.Key} over {sheet.Varied.Label.ToLowerInvariant()}");
-        plot.ShowLegend(Alignment.UpperRight);
+        plot.ShowLegend(Edge.Bottom);
         Pictures.Save(plot, file);
     }
 
@@ -110,7 +110,8 @@ internal static class JointPictures
             (line.LegendText, line.LinePattern, line.LineWidth) = (lines[i].Name, Patterns[i % Patterns.Length], i == Patterns.Length - 1 ? 4 : 2);
         }
 
-        plot.XLabel($"stretch of the bolt and, behind it, squeeze of the parts, {length.Symbol}");
+        plot.Axes.SetLimits(left: 0, bottom: 0);
+        plot.XLabel($"stretch, then squeeze, {length.Symbol}");
         plot.YLabel($"force, {force.Symbol}");
         plot.Title(name);
         plot.ShowLegend(Edge.Bottom);
