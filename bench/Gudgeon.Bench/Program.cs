@@ -30,6 +30,19 @@ if (args is ["train"])
     return;
 }
 
+if (args is ["bearings", "table", var file])
+{
+    BearingBench.Table(file);
+    return;
+}
+
+if (args is ["bearings"])
+{
+    BearingBench.Orbit();
+    BearingBench.Book();
+    return;
+}
+
 if (args is ["shims"])
 {
     ShimBench.Choice();

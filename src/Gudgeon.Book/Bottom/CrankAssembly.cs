@@ -43,7 +43,6 @@ internal static class CrankAssembly
     private static CrankThrow Throw(View view, int place, double firing, int count)
     {
         var index = (place + 1).ToString(CultureInfo.InvariantCulture);
-        var small = view.Amount(Rod.SmallEndMass, index);
         return new CrankThrow
         {
             Pin = view.CountOr(Cylinder.Pin, place + 1, index) - 1,
@@ -54,8 +53,8 @@ internal static class CrankAssembly
             Rod = view.Amount(Rod.Length, index),
             Offset = view.AmountOr(Cylinder.Offset, 0, index),
             Piston = view.Amount(Piston.Mass, index),
-            SmallEnd = small,
-            BigEnd = view.Amount(Rod.Mass, index) - small,
+            SmallEnd = RodWeights.SmallEnd(view, index),
+            BigEnd = RodWeights.BigEnd(view, index),
         };
     }
 }

@@ -1,7 +1,7 @@
+using Gudgeon.Book.Bottom;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
-using Gudgeon.Calc.Bearings;
 
 namespace Gudgeon.Book.Drawings;
 
@@ -15,17 +15,17 @@ namespace Gudgeon.Book.Drawings;
 public sealed record ShellFit(double? Journal, double? Shell, double? Housing, double? Clearance, double? Least, double? Most)
 {
     /// <summary>Keys of the bearings.</summary>
-    public static IReadOnlyList<string> Keys(Snapshot now) => Sketch.Keys(Checks.Instances.Named(new View(now), Bearing.Journal.Subject));
+    public static IReadOnlyList<string> Keys(Snapshot now) => Sketch.Keys(BearingFit.Keys(new View(now)));
 
     /// <summary>The numbers of one bearing.</summary>
     public static ShellFit Of(Snapshot now, string index)
     {
         var view = new View(now);
         return new ShellFit(
-            view.AmountIf(Bearing.Journal, index),
+            Sketch.Known(() => BearingFit.Journal(view, index)),
             view.AmountIf(Bearing.ShellThickness, index),
-            view.AmountIf(Bearing.Housing, index),
-            Sketch.Known(() => view.Work(ShellClearance.Clearance, view.Amount(Bearing.Housing, index), view.Amount(Bearing.ShellThickness, index), view.Amount(Bearing.Journal, index), 0.0)),
+            Sketch.Known(() => BearingFit.Housing(view, index)),
+            Sketch.Known(() => BearingFit.Clearance(view, index)),
             view.AmountIf(Bearing.ClearanceMin, index),
             view.AmountIf(Bearing.ClearanceMax, index));
     }

@@ -34,6 +34,9 @@ public sealed class DutyDesk
     /// <summary>Where motions of valve trains are kept.</summary>
     public Head.MotionShelf Motions { get; } = new();
 
+    /// <summary>Where bearings that were run through their loads are kept.</summary>
+    public Bottom.FilmShelf Films { get; } = new();
+
     /// <summary>Runs made so far, nudged ones included.</summary>
     public int Runs { get; private set; }
 

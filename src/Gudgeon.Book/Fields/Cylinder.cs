@@ -20,4 +20,7 @@ public static class Cylinder
     public static readonly Field Position = Subject.Amount("position", "Place of the cylinder along the crank", Dimension.Length, "mm", (-500, 500), help: "From any mark, the same for all cylinders and main bearings.", signed: true);
     public static readonly Field Offset = Subject.Amount("offset", "Offset of cylinder or gudgeon pin", Dimension.Length, "mm", (-10, 10), help: "Of the cylinder's axis from the crank's, or of the pin in the piston, to the side that the crank pin moves to after top dead centre; none when left out.", signed: true);
     public static readonly Field Pin = Subject.Count("pin", "Crank pin that its rod is on", (1, 6), help: "Counted along the crank; both cylinders of a V-twin may share one. A pin of its own when left out.");
+    public static readonly Field Expansion = Subject.Amount("expansion", "Thermal expansion of the cylinder", Dimension.ThermalExpansion, "µm/(m·K)", (9, 25), help: "Aluminium with a plated bore 21 to 23, iron 11.");
+    public static readonly Field Temperature = Subject.Amount("temperature", "Temperature of the cylinder beside the skirt, running", Dimension.Temperature, "°C", (60, 200), help: "About 100 to 120 °C at full load: common practice, no source.");
+    public static readonly Field TopTemperature = Subject.Amount("topTemperature", "Temperature of the bore where the top ring turns back", Dimension.Temperature, "°C", (60, 260), help: "About 140 to 180 °C at full load: common practice, no source.");
 }

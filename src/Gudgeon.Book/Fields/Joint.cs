@@ -70,7 +70,8 @@ public static class Joint
     public static readonly Field UnusedLength = Subject.Amount("unusedLength", "Free length of the bolt when new", Dimension.Length, "mm", (8, 320), "micrometer over both ends");
     public static readonly Field FreeLength = Subject.Amount("freeLength", "Free length of the bolt now", Dimension.Length, "mm", (8, 320), "micrometer over both ends");
     public static readonly Field LengthMost = Subject.Amount("lengthMost", "Length up to which the bolt may be used again", Dimension.Length, "mm", (8, 320), help: "By the maker.");
-    public static readonly Field Stretch = Subject.Amount("stretch", "Stretch measured", Dimension.Length, "mm", (0.02, 1.5), "dial gauge over both ends of the bolt");
+    public static readonly Field Stretch = Subject.Amount("stretch", "Stretch when tightened", Dimension.Length, "mm", (0.03, 0.6), "stretch gauge over both ends, before and after", "Where it was read the preload comes from it, and not from the torque.");
+    public static readonly Field Eccentric = Subject.Amount("eccentric", "Factor of prying", Dimension.Number, "", (1, 2), help: "By how much a load that passes beside the bolts loads them more; for caps 1.1 to 1.3 (common practice, no source); 1 when left out.");
     public static readonly Field Washer = Subject.Amount("washer", "Thickness of washers under the head", Dimension.Length, "mm", (0, 8), help: "Counted in the grip already; for the bolt list.", zero: true);
     public static readonly Field BoltLength = Subject.Amount("boltLength", "Length of the bolt from under the head", Dimension.Length, "mm", (6, 320), "calliper", "The standard length next above grip and engagement when left out.");
     public static readonly Field Price = Subject.Amount("price", "Price of one bolt", Dimension.Number, "", (0.05, 500), help: "In the shop's own money.");

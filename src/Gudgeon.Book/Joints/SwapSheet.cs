@@ -46,7 +46,7 @@ public sealed record SwapSheet(string Key, string Other, IReadOnlyList<SwapColum
         var now = new View(book.Now(), desk);
         var was = Column(book, desk, key, "now", new Dictionary<string, KnownValue>(StringComparer.Ordinal));
         IReadOnlyList<string> all = [.. Word(now, key) == Joint.MakersWord ? [AskFirst] : Array.Empty<string>(), .. cautions];
-        if (now.Knows(Joint.Method, key) && (TightenedJoint.Turned(now, key) || now.Choice<TighteningMethod>(Joint.Method, key) is TighteningMethod.StretchMeasured))
+        if (now.Knows(Joint.Stretch, key) || TightenedJoint.Turned(now, key))
         {
             return new SwapSheet(key, name, [was, Column(book, desk, key, "as tightened now", values)], all, "It is tightened by angle or stretch, so that a torque does not say how the other bolts would be tightened: ask their maker for angle or stretch.");
         }

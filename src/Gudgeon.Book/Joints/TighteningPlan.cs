@@ -3,7 +3,6 @@ using Gudgeon.Book.Checks.Joints;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
-using Gudgeon.Calc.Joints;
 
 namespace Gudgeon.Book.Joints;
 
@@ -118,7 +117,7 @@ public sealed record TighteningPlan(string Key, IReadOnlyList<BoltPlace> Places,
     private static List<TighteningStage> Rounds(View view, string key, IReadOnlyList<int> order, List<string> troubles)
     {
         var turned = JointFigures.Known(view, v => TightenedJoint.Turned(v, key) ? 1 : 0) == 1;
-        var stretched = view.Knows(Joint.Method, key) && view.Choice<TighteningMethod>(Joint.Method, key) is TighteningMethod.StretchMeasured;
+        var stretched = view.Knows(Joint.Stretch, key);
         var last = JointFigures.Known(view, v => v.Amount(turned ? Joint.SnugTorque : Joint.Torque, key));
         if (double.IsNaN(last))
         {

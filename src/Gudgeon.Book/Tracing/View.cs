@@ -3,7 +3,9 @@ using Gudgeon.Book.Build;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Values;
+using Gudgeon.Calc.Bearings;
 using Gudgeon.Calc.Catalogue;
+using Gudgeon.Simulation.Bearings;
 using Gudgeon.Simulation.ValveTrain;
 
 namespace Gudgeon.Book.Tracing;
@@ -171,6 +173,20 @@ public sealed class View
     /// <summary>The motion of a valve train at a cam speed, rad/s: one that was marched already is not marched again.</summary>
     internal TrainPoint Motion(TrainSpec spec, double speed) => _desk?.Motions.At(spec, speed) ?? new TrainModel(spec).At(speed, Head.MotionShelf.Options);
 
+    /// <summary>A bearing run through its loads at a crank speed, rad/s: one that was run already is not run again.</summary>
+    /// <exception cref="BadInputException">A bearing that cannot be run.</exception>
+    internal FilmState Film(in FilmSpec spec, OrbitCourse course, double speed)
+    {
+        try
+        {
+            return _desk?.Films.At(spec, course, speed) ?? FilmRun.Of(spec, course, speed);
+        }
+        catch (BearingSpecException e)
+        {
+            throw new BadInputException(e.Message);
+        }
+    }
+
     /// <summary>Works a formula of Gudgeon.Calc and records it. An input that is not known gives an unknown result.</summary>
     public TResult Work<T1, TResult>(Func<T1, TResult> formula, T1 a) => Recorded(formula.Method, [a!], () => formula(a));
 
@@ -197,6 +213,12 @@ public sealed class View
 
     /// <inheritdoc cref="Work{T1, TResult}"/>
     public TResult Work<T1, T2, T3, T4, T5, T6, T7, T8, T9, TResult>(Func<T1, T2, T3, T4, T5, T6, T7, T8, T9, TResult> formula, T1 a, T2 b, T3 c, T4 d, T5 e, T6 f, T7 g, T8 h, T9 i) => Recorded(formula.Method, [a!, b!, c!, d!, e!, f!, g!, h!, i!], () => formula(a, b, c, d, e, f, g, h, i));
+
+    /// <inheritdoc cref="Work{T1, TResult}"/>
+    public TResult Work<T1, T2, T3, T4, T5, T6, T7, T8, T9, T10, TResult>(Func<T1, T2, T3, T4, T5, T6, T7, T8, T9, T10, TResult> formula, T1 a, T2 b, T3 c, T4 d, T5 e, T6 f, T7 g, T8 h, T9 i, T10 j) => Recorded(formula.Method, [a!, b!, c!, d!, e!, f!, g!, h!, i!, j!], () => formula(a, b, c, d, e, f, g, h, i, j));
+
+    /// <inheritdoc cref="Work{T1, TResult}"/>
+    public TResult Work<T1, T2, T3, T4, T5, T6, T7, T8, T9, T10, T11, TResult>(Func<T1, T2, T3, T4, T5, T6, T7, T8, T9, T10, T11, TResult> formula, T1 a, T2 b, T3 c, T4 d, T5 e, T6 f, T7 g, T8 h, T9 i, T10 j, T11 k) => Recorded(formula.Method, [a!, b!, c!, d!, e!, f!, g!, h!, i!, j!, k!], () => formula(a, b, c, d, e, f, g, h, i, j, k));
 
     private TResult Recorded<TResult>(MethodInfo method, object[] arguments, Func<TResult> work)
     {

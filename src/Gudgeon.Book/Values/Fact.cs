@@ -12,9 +12,12 @@ public sealed record Fact(string Name, double? Value, Dimension Dimension, strin
     /// <summary>A remark beside it: where it stands, what it rests on.</summary>
     public string Remark { get; init; } = "";
 
+    /// <summary>Significant digits that a reader wants.</summary>
+    public int Digits { get; init; } = 4;
+
     /// <summary>Whether it is known.</summary>
     public bool Known => Value is { } si && !double.IsNaN(si);
 
     /// <summary>The number with its unit; "not known" when it is not.</summary>
-    public string Print(bool imperial, int digits = 4) => Known ? Figures.Print(Value!.Value, Dimension, Unit, digits, imperial) : "not known";
+    public string Print(bool imperial) => Known ? Figures.Print(Value!.Value, Dimension, Unit, Digits, imperial) : "not known";
 }

@@ -62,116 +62,54 @@ public static class JournalOrbit
         [Quantity("entrainment over crank speed", Dimension.Number, Symbol = "k")] double entrainment = 0.5,
         [Quantity("mobility form", Dimension.Number)] MobilityForm form = MobilityForm.ClosedForm)
     {
-        var loads = new LoadCycle(angles, loadX, loadY, cycle);
+        var course = Course(angles, loadX, loadY, cycle, entrainment);
         var ratio = 2 * clearance / diameter;
-        var film = new Film(loads, form, length / diameter, ratio * ratio / (viscosity * length * diameter * speed), entrainment);
-        return film.MarchUntilClosed(cycle, clearance);
+        var perRadian = ratio * ratio / (viscosity * length * diameter * speed);
+        var path = new OrbitPath(StepsPerCycle);
+        if (form == MobilityForm.Exact)
+        {
+            new OrbitMarch<ExactShortFilm>(course, new ExactShortFilm(length / diameter), perRadian).UntilClosed(path, MaxCycles, Closed);
+        }
+        else
+        {
+            new OrbitMarch<ClosedShortFilm>(course, new ClosedShortFilm(length / diameter), perRadian).UntilClosed(path, MaxCycles, Closed);
+        }
+
+        FormulaDomainException.Unless(!path.Touches, "viscosity: the journal touches the shell under this load");
+        var (greatest, at) = path.Greatest();
+        var mean = Enumerable.Range(0, path.X.Length).Average(path.Eccentricity);
+        return new OrbitResult(clearance * (1 - greatest), at == 0 ? cycle : at * course.Step, greatest, mean, path.Drift);
     }
 
-    /// <summary>A load list read linearly and round the cycle.</summary>
-    private sealed class LoadCycle
+    /// <summary>A load list read linearly and round the cycle, at even angles.</summary>
+    private static OrbitCourse Course(double[] angles, double[] x, double[] y, double cycle, double entrainment)
     {
-        private readonly double[] _angles;
-        private readonly double[] _x;
-        private readonly double[] _y;
-        private readonly double _cycle;
-        private int _at;
-
-        public LoadCycle(double[] angles, double[] x, double[] y, double cycle)
+        FormulaDomainException.Unless(angles.Length == x.Length && angles.Length == y.Length, "loads along x: one load along x and one along y for each angle");
+        FormulaDomainException.Unless(angles.Length > 1 && angles[^1] - angles[0] < cycle, "crank angles: at least two, within one cycle");
+        FormulaDomainException.Unless(angles.Zip(angles.Skip(1)).All(pair => pair.First < pair.Second), "crank angles: must rise");
+        var course = new OrbitCourse(new double[StepsPerCycle], new double[StepsPerCycle], new double[StepsPerCycle], cycle);
+        for (var i = 0; i < StepsPerCycle; i++)
         {
-            FormulaDomainException.Unless(angles.Length == x.Length && angles.Length == y.Length, "loads along x: one load along x and one along y for each angle");
-            FormulaDomainException.Unless(angles.Length > 1 && angles[^1] - angles[0] < cycle, "crank angles: at least two, within one cycle");
-            FormulaDomainException.Unless(angles.Zip(angles.Skip(1)).All(pair => pair.First < pair.Second), "crank angles: must rise");
-            (_angles, _x, _y, _cycle) = (angles, x, y, cycle);
+            var angle = i * course.Step;
+            var local = angle - (Math.Floor((angle - angles[0]) / cycle) * cycle);
+            var at = Array.FindLastIndex(angles, a => a <= local);
+            var next = (at + 1) % angles.Length;
+            var share = (local - angles[at]) / ((next == 0 ? angles[0] + cycle : angles[next]) - angles[at]);
+            course.X[i] = x[at] + (share * (x[next] - x[at]));
+            course.Y[i] = y[at] + (share * (y[next] - y[at]));
+            course.Entrainment[i] = entrainment;
         }
 
-        public (double X, double Y) At(double angle)
-        {
-            var local = angle - (Math.Floor((angle - _angles[0]) / _cycle) * _cycle);
-            Seek(local);
-            var next = (_at + 1) % _angles.Length;
-            var end = next == 0 ? _angles[0] + _cycle : _angles[next];
-            var share = (local - _angles[_at]) / (end - _angles[_at]);
-            return (_x[_at] + (share * (_x[next] - _x[_at])), _y[_at] + (share * (_y[next] - _y[_at])));
-        }
-
-        private void Seek(double local)
-        {
-            if (local < _angles[_at])
-            {
-                _at = 0;
-            }
-
-            while (_at + 1 < _angles.Length && _angles[_at + 1] <= local)
-            {
-                _at++;
-            }
-        }
+        return course;
     }
 
-    /// <summary>The journal in its film: d(eccentricity)/d(crank angle).</summary>
-    private sealed class Film(LoadCycle loads, MobilityForm form, double slenderness, double perRadian, double entrainment)
+    private readonly struct ClosedShortFilm(double slenderness) : IMobility
     {
-        public OrbitResult MarchUntilClosed(double cycle, double clearance)
-        {
-            double x = 0, y = 0, drift = 1;
-            var result = default(OrbitResult);
-            for (var i = 0; i < MaxCycles && drift > Closed; i++)
-            {
-                var (startX, startY) = (x, y);
-                result = MarchCycle(ref x, ref y, cycle, clearance);
-                drift = Math.Sqrt(((x - startX) * (x - startX)) + ((y - startY) * (y - startY)));
-            }
+        public MobilityVector At(double along, double across) => Mobility.ClosedForm(along, across, slenderness);
+    }
 
-            return result with { Drift = drift };
-        }
-
-        private OrbitResult MarchCycle(ref double x, ref double y, double cycle, double clearance)
-        {
-            var step = cycle / StepsPerCycle;
-            double greatest = 0, at = 0, sum = 0;
-            for (var i = 0; i < StepsPerCycle; i++)
-            {
-                Advance(ref x, ref y, i * step, step);
-                var eccentricity = Math.Sqrt((x * x) + (y * y));
-                FormulaDomainException.Unless(eccentricity < 1, "viscosity: the journal touches the shell under this load");
-                sum += eccentricity;
-                if (eccentricity > greatest)
-                {
-                    (greatest, at) = (eccentricity, (i + 1) * step);
-                }
-            }
-
-            return new OrbitResult(clearance * (1 - greatest), at, greatest, sum / StepsPerCycle, 0);
-        }
-
-        private void Advance(ref double x, ref double y, double angle, double step)
-        {
-            var a = Slope(x, y, angle);
-            var b = Slope(x + (step / 2 * a.X), y + (step / 2 * a.Y), angle + (step / 2));
-            var c = Slope(x + (step / 2 * b.X), y + (step / 2 * b.Y), angle + (step / 2));
-            var d = Slope(x + (step * c.X), y + (step * c.Y), angle + step);
-            x += step / 6 * (a.X + (2 * b.X) + (2 * c.X) + d.X);
-            y += step / 6 * (a.Y + (2 * b.Y) + (2 * c.Y) + d.Y);
-        }
-
-        private (double X, double Y) Slope(double x, double y, double angle)
-        {
-            var (loadX, loadY) = loads.At(angle);
-            var size = Math.Sqrt((loadX * loadX) + (loadY * loadY));
-            if (size == 0)
-            {
-                return (-entrainment * y, entrainment * x);
-            }
-
-            var (ux, uy) = (loadX / size, loadY / size);
-            var along = (x * ux) + (y * uy);
-            var across = (y * ux) - (x * uy);
-            var mobility = form == MobilityForm.Exact ? Mobility.Exact(along, across, slenderness) : Mobility.ClosedForm(along, across, slenderness);
-            var scale = size * perRadian;
-            return (
-                (scale * ((mobility.Along * ux) - (mobility.Across * uy))) - (entrainment * y),
-                (scale * ((mobility.Along * uy) + (mobility.Across * ux))) + (entrainment * x));
-        }
+    private readonly struct ExactShortFilm(double slenderness) : IMobility
+    {
+        public MobilityVector At(double along, double across) => Mobility.Exact(along, across, slenderness);
     }
 }

@@ -42,6 +42,33 @@ public static class ShellClearance
         [Quantity("wall of the second shell, 0 for the same", Dimension.Length, "mm", Symbol = "w2", Min = 0, Max = 0.05)] double secondWall = 0) =>
         housing - wall - (secondWall > 0 ? secondWall : wall) - journal;
 
+    /// <summary>Diametral oil clearance when the parts are warm, m.</summary>
+    /// <param name="housing">Bore of the housing with its bolts tight, cold, m.</param>
+    /// <param name="walls">Thickness of both shells at the crown together, m.</param>
+    /// <param name="journal">Journal diameter, cold, m.</param>
+    /// <param name="housingExpansion">Thermal expansion of the housing, 1/K.</param>
+    /// <param name="housingRise">How much warmer than when measured the housing is, K.</param>
+    /// <param name="shellRise">The same of the shells, K.</param>
+    /// <param name="journalRise">The same of the journal, K.</param>
+    /// <param name="steelExpansion">Thermal expansion of journal and shells, 1/K.</param>
+    [Formula(
+        "hot shell bearing clearance",
+        "c = H (1 + αh ΔTh) - w (1 + αs ΔTs) - d (1 + αs ΔTj)",
+        "thermal expansion of housing, shells and journal",
+        Provenance = Provenance.Definition,
+        Validity = "Each part of one temperature; shells that still press on the housing, so that they follow it.")]
+    [return: Quantity("diametral clearance, hot", Dimension.Length, "mm", Symbol = "c")]
+    public static double Hot(
+        [Quantity("housing bore", Dimension.Length, "mm", Symbol = "H", Above = 0, Max = 1)] double housing,
+        [Quantity("both shell walls", Dimension.Length, "mm", Symbol = "w", Above = 0, Max = 0.1)] double walls,
+        [Quantity("journal diameter", Dimension.Length, "mm", Symbol = "d", Above = 0, Max = 1)] double journal,
+        [Quantity("thermal expansion of the housing", Dimension.ThermalExpansion, "µm/(m·K)", Symbol = "αh", Min = 0)] double housingExpansion,
+        [Quantity("rise of the housing", Dimension.TemperatureDifference, "K", Symbol = "ΔTh")] double housingRise,
+        [Quantity("rise of the shells", Dimension.TemperatureDifference, "K", Symbol = "ΔTs")] double shellRise,
+        [Quantity("rise of the journal", Dimension.TemperatureDifference, "K", Symbol = "ΔTj")] double journalRise,
+        [Quantity("thermal expansion of journal and shells", Dimension.ThermalExpansion, "µm/(m·K)", Symbol = "αs", Min = 0)] double steelExpansion = 12e-6) =>
+        (housing * (1 + (housingExpansion * housingRise))) - (walls * (1 + (steelExpansion * shellRise))) - (journal * (1 + (steelExpansion * journalRise)));
+
     /// <summary>Range of diametral clearance that part limits allow, m.</summary>
     /// <param name="housingMin">Smallest housing bore, m.</param>
     /// <param name="housingMax">Largest housing bore, m.</param>

@@ -33,4 +33,27 @@ public static class ShellCrush
         var hoop = modulus * excess / (Math.PI * housing);
         return new ShellGrip(hoop, 2 * wall * hoop / housing);
     }
+
+    /// <summary>Peripheral excess that is left when housing and shells are warm, m.</summary>
+    /// <param name="excess">Total peripheral excess when cold, m.</param>
+    /// <param name="housing">Housing bore, m.</param>
+    /// <param name="housingExpansion">Thermal expansion of the housing, 1/K.</param>
+    /// <param name="housingRise">How much warmer than when measured the housing is, K.</param>
+    /// <param name="shellRise">The same of the shells, K.</param>
+    /// <param name="shellExpansion">Thermal expansion of the shells' steel backs, 1/K.</param>
+    [Formula(
+        "shell crush, hot",
+        "n = n0 - π D (αh ΔTh - αs ΔTs)",
+        "thermal expansion of housing and shells",
+        Provenance = Provenance.Definition,
+        Caution = "A light-alloy housing grows away from steel shells: without excess left they turn in it.")]
+    [return: Quantity("total peripheral excess, hot", Dimension.Length, "mm", Symbol = "n")]
+    public static double Hot(
+        [Quantity("total peripheral excess, cold", Dimension.Length, "mm", Symbol = "n0", Min = 0)] double excess,
+        [Quantity("housing bore", Dimension.Length, "mm", Symbol = "D", Above = 0)] double housing,
+        [Quantity("thermal expansion of the housing", Dimension.ThermalExpansion, "µm/(m·K)", Symbol = "αh", Min = 0)] double housingExpansion,
+        [Quantity("rise of the housing", Dimension.TemperatureDifference, "K", Symbol = "ΔTh")] double housingRise,
+        [Quantity("rise of the shells", Dimension.TemperatureDifference, "K", Symbol = "ΔTs")] double shellRise,
+        [Quantity("thermal expansion of the shells", Dimension.ThermalExpansion, "µm/(m·K)", Symbol = "αs", Min = 0)] double shellExpansion = 12e-6) =>
+        excess - (Math.PI * housing * ((housingExpansion * housingRise) - (shellExpansion * shellRise)));
 }

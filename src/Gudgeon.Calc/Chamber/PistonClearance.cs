@@ -56,4 +56,16 @@ public static class PistonClearance
         [Quantity("bore temperature", Dimension.Temperature, "°C", Symbol = "Tb", Above = 0, Max = 1000)] double boreTemperature,
         [Quantity("measuring temperature", Dimension.Temperature, "°C", Symbol = "T0", Above = 0, Max = 400)] double cold = 293.15) =>
         bore * ((pistonExpansion * (skirtTemperature - cold)) - (boreExpansion * (boreTemperature - cold)));
+
+    /// <summary>Mean pressure of the skirt on the wall, Pa.</summary>
+    /// <param name="thrust">Side thrust, N.</param>
+    /// <param name="diameter">Piston diameter, m.</param>
+    /// <param name="skirt">Length of the skirt, m.</param>
+    [Formula("skirt pressure", "q = F / (D L)", "Kolchin & Demidov, Design of Automotive Engines, piston skirt (from memory)", Provenance = Provenance.FromMemory, Validity = "On the projected area: what a slipper skirt bears on is less.")]
+    [return: Quantity("pressure on the skirt", Dimension.Pressure, "MPa", Symbol = "q")]
+    public static double SkirtPressure(
+        [Quantity("side thrust", Dimension.Force, "kN", Symbol = "F", Min = 0)] double thrust,
+        [Quantity("piston diameter", Dimension.Length, "mm", Symbol = "D", Above = 0, Max = 1)] double diameter,
+        [Quantity("length of the skirt", Dimension.Length, "mm", Symbol = "L", Above = 0, Max = 1)] double skirt) =>
+        thrust / (diameter * skirt);
 }

@@ -38,6 +38,35 @@ public static class Squish
         [Quantity("net growth of rod and piston", Dimension.Length, "mm", Symbol = "g")] double growth = 0) =>
         cold - rodStretch - rock - bearing - growth;
 
+    /// <summary>By how much crank, rod and piston outgrow the cylinder from cold to hot, m; negative when the cylinder grows more.</summary>
+    /// <param name="radius">Crank radius, m.</param>
+    /// <param name="rod">Rod length, m.</param>
+    /// <param name="crown">Gudgeon pin to the edge of the crown, m.</param>
+    /// <param name="steel">Expansion coefficient of crank and rod, 1/K.</param>
+    /// <param name="steelRise">By how much crank and rod warm up, K.</param>
+    /// <param name="piston">Expansion coefficient of the piston, 1/K.</param>
+    /// <param name="pistonRise">By how much the piston warms up, K.</param>
+    /// <param name="cylinder">Expansion coefficient of cylinder and case, 1/K.</param>
+    /// <param name="cylinderRise">By how much cylinder and case warm up, K.</param>
+    [Formula(
+        "growth of rod and piston against the cylinder",
+        "g = as (r + l) ΔTs + ap h ΔTp - ac (r + l + h) ΔTc",
+        "Linear thermal expansion from the crank's axis to the crown",
+        Provenance = Provenance.Definition,
+        Validity = "One mean temperature for each part.")]
+    [return: Quantity("net growth of rod and piston", Dimension.Length, "mm", Symbol = "g")]
+    public static double Growth(
+        [Quantity("crank radius", Dimension.Length, "mm", Symbol = "r", Above = 0, Max = 2)] double radius,
+        [Quantity("rod length", Dimension.Length, "mm", Symbol = "l", Above = 0, Max = 10)] double rod,
+        [Quantity("pin to the crown's edge", Dimension.Length, "mm", Symbol = "h", Above = 0, Max = 2)] double crown,
+        [Quantity("expansion coefficient of crank and rod", Dimension.ThermalExpansion, "1/K", Symbol = "as", Min = 0, Max = 5e-5)] double steel,
+        [Quantity("temperature rise of crank and rod", Dimension.TemperatureDifference, "K", Symbol = "ΔTs", Min = -300, Max = 1000)] double steelRise,
+        [Quantity("expansion coefficient of the piston", Dimension.ThermalExpansion, "1/K", Symbol = "ap", Min = 0, Max = 5e-5)] double piston,
+        [Quantity("temperature rise of the piston", Dimension.TemperatureDifference, "K", Symbol = "ΔTp", Min = -300, Max = 1000)] double pistonRise,
+        [Quantity("expansion coefficient of the cylinder", Dimension.ThermalExpansion, "1/K", Symbol = "ac", Min = 0, Max = 5e-5)] double cylinder,
+        [Quantity("temperature rise of the cylinder", Dimension.TemperatureDifference, "K", Symbol = "ΔTc", Min = -300, Max = 1000)] double cylinderRise) =>
+        (steel * (radius + rod) * steelRise) + (piston * crown * pistonRise) - (cylinder * (radius + rod + crown) * cylinderRise);
+
     /// <summary>Share of the bore that is squish band.</summary>
     /// <param name="bore">Cylinder bore, m.</param>
     /// <param name="chamberArea">Plan area of the open chamber inside the band, m².</param>

@@ -97,6 +97,28 @@ public static class Torsion
         return new HolzerResidual(swing, torque);
     }
 
+    /// <summary>What rods and pistons add to the inertia of a crank throw, kg·m²: the mean of their kinetic energy over a turn.</summary>
+    /// <param name="rotating">Rotating mass on the pin, kg.</param>
+    /// <param name="reciprocating">Reciprocating mass, kg.</param>
+    /// <param name="radius">Crank radius, m.</param>
+    /// <param name="rod">Connecting rod length between centres, m.</param>
+    [Formula(
+        "inertia of rod and piston on the crank",
+        "J = r^2 (M + R / 2 (1 + (r / l)^2 / 4))",
+        "Mean kinetic energy of the two-term law over a turn; without the last term in Ker Wilson, Practical Solution of Torsional Vibration Problems (recalled)",
+        Provenance = Provenance.Definition)]
+    [return: Quantity("inertia on the crank", Dimension.MomentOfInertia, "kg·m²", Symbol = "J")]
+    public static double ThrowInertia(
+        [Quantity("rotating mass on the pin", Dimension.Mass, "g", Symbol = "M", Min = 0)] double rotating,
+        [Quantity("reciprocating mass", Dimension.Mass, "g", Symbol = "R", Min = 0)] double reciprocating,
+        [Quantity("crank radius", Dimension.Length, "mm", Symbol = "r", Above = 0, Max = 2)] double radius,
+        [Quantity("rod length", Dimension.Length, "mm", Symbol = "l", Above = 0, Max = 10)] double rod)
+    {
+        SliderCrank.RequireRunning(radius, rod, 0);
+        var ratio = radius / rod;
+        return radius * radius * (rotating + (reciprocating / 2 * (1 + (ratio * ratio / 4))));
+    }
+
     /// <summary>Inertia or stiffness of a geared shaft as it is felt on another shaft.</summary>
     /// <param name="inertia">Moment of inertia on its own shaft, kg·m².</param>
     /// <param name="ratio">Speed of its own shaft over speed of the shaft it is referred to.</param>

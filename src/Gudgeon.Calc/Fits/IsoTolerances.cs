@@ -46,6 +46,16 @@ internal static class IsoTolerances
         [ShaftDeviation.x] = [20, 28, 34, 40, 45, 54, 64, 80, 97, 122, 146, 178, 210, 248, 280, 310, 350, 385, 425, 475, 525, 590, 660, 740, 820],
     };
 
+    /// <summary>j shafts: lower deviation of grades 5 and 6, and of grade 7. J holes: upper deviation of grades 6, 7 and 8. The standard gives them no rule.</summary>
+    private static readonly double[] ShaftJ5 = [-2, -2, -2, -3, -4, -5, -7, -9, -11, -13, -16, -18, -20];
+    private static readonly double[] ShaftJ7 = [-4, -4, -5, -6, -8, -10, -12, -15, -18, -21, -26, -28, -32];
+    private static readonly double[][] HoleJ =
+    [
+        [2, 5, 5, 6, 8, 10, 13, 16, 18, 22, 25, 29, 33],
+        [4, 6, 8, 10, 12, 14, 18, 22, 26, 30, 36, 39, 43],
+        [6, 10, 12, 15, 20, 24, 28, 34, 41, 47, 55, 60, 66],
+    ];
+
     /// <summary>Standard tolerance of a grade, µm.</summary>
     internal static double Grade(double size, int grade)
     {
@@ -60,6 +70,20 @@ internal static class IsoTolerances
         var distance = table[Range(table.Length == MainRanges.Length ? MainRanges : SubRanges, size)];
         FormulaDomainException.Unless(!double.IsNaN(distance), "fundamental deviation: the standard has no t up to 24 mm, it uses u");
         return distance;
+    }
+
+    /// <summary>Lower deviation of a j shaft, µm.</summary>
+    internal static double LowerOfJ(double size, int grade)
+    {
+        FormulaDomainException.Unless(grade is >= 5 and <= 7, "tolerance grade: j shafts are defined in grades 5 to 7");
+        return (grade == 7 ? ShaftJ7 : ShaftJ5)[Range(MainRanges, size)];
+    }
+
+    /// <summary>Upper deviation of a J hole, µm.</summary>
+    internal static double UpperOfJ(double size, int grade)
+    {
+        FormulaDomainException.Unless(grade is >= 6 and <= 8, "tolerance grade: J holes are defined in grades 6 to 8");
+        return HoleJ[grade - 6][Range(MainRanges, size)];
     }
 
     private static int Range(double[] ends, double size)

@@ -5,13 +5,13 @@ namespace Gudgeon.Calc.Fits;
 /// <summary>Fundamental deviation of a shaft, ISO 286 letter.</summary>
 public enum ShaftDeviation
 {
-    c, d, e, f, g, h, js, k, m, n, p, r, s, t, u, x,
+    c, d, e, f, g, h, js, j, k, m, n, p, r, s, t, u, x,
 }
 
 /// <summary>Fundamental deviation of a hole, ISO 286 letter.</summary>
 public enum HoleDeviation
 {
-    C, D, E, F, G, H, JS, K, M, N, P, R, S, T, U, X,
+    C, D, E, F, G, H, JS, J, K, M, N, P, R, S, T, U, X,
 }
 
 /// <summary>Limits of size from an ISO tolerance class.</summary>
@@ -42,7 +42,7 @@ public static class LimitsAndFits
     /// <param name="size">Basic size, m.</param>
     /// <param name="deviation">Letter.</param>
     /// <param name="grade">Tolerance grade, 3 to 13.</param>
-    [Formula("ISO shaft limits", "es - ei = IT; Gmax = D + es; Gmin = D + ei", Source, Provenance = Provenance.FromMemory, Validity = "sizes up to and including 500 mm, grades 3 to 13; the letter sets es (a to h) or ei (k to x)")]
+    [Formula("ISO shaft limits", "es - ei = IT; Gmax = D + es; Gmin = D + ei", Source, Provenance = Provenance.FromMemory, Validity = "sizes up to and including 500 mm, grades 3 to 13, j in grades 5 to 7; the letter sets es (a to h) or ei (j to x)")]
     public static SizeLimits Shaft(
         [Quantity("basic size", Dimension.Length, "mm", Symbol = "D", Above = 0, Max = 0.5)] double size,
         [Quantity("fundamental deviation", Dimension.Number)] ShaftDeviation deviation,
@@ -52,6 +52,7 @@ public static class LimitsAndFits
         var upper = deviation switch
         {
             ShaftDeviation.js => tolerance / 2,
+            ShaftDeviation.j => IsoTolerances.LowerOfJ(size, grade) + tolerance,
             <= ShaftDeviation.h => -IsoTolerances.Deviation(size, deviation),
             ShaftDeviation.k when grade is < 4 or > 7 => tolerance,
             _ => IsoTolerances.Deviation(size, deviation) + tolerance,
@@ -73,6 +74,7 @@ public static class LimitsAndFits
         var upper = deviation switch
         {
             HoleDeviation.JS => tolerance / 2,
+            HoleDeviation.J => IsoTolerances.UpperOfJ(size, grade),
             <= HoleDeviation.H => IsoTolerances.Deviation(size, (ShaftDeviation)deviation) + tolerance,
             _ => UpperOfTightHole(size, deviation, grade),
         };

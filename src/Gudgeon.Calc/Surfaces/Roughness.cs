@@ -57,4 +57,19 @@ public static class Roughness
         [Quantity("feed per turn", Dimension.Length, "mm", Symbol = "f", Above = 0)] double feed,
         [Quantity("nose radius", Dimension.Length, "mm", Symbol = "r", Above = 0)] double nose) =>
         feed * feed / (8 * nose);
+
+    /// <summary>Fatigue strength of rough steel over that of polished steel.</summary>
+    /// <param name="rz">Mean peak-to-valley height Rz, m.</param>
+    /// <param name="tensile">Tensile strength, Pa.</param>
+    [Formula(
+        "fatigue factor of roughness",
+        "KR = 1 - 0.22 log10(Rz) log10(2 Rm / 400 MPa), at most 1",
+        "FKM guideline, Analytical strength assessment, roughness factor, wrought steel (from memory)",
+        Provenance = Provenance.FromMemory,
+        Validity = "Rz in µm, from 1 µm to 200 µm; smoother counts as polished.")]
+    [return: Quantity("roughness factor", Dimension.Number, Symbol = "KR")]
+    public static double FatigueFactor(
+        [Quantity("Rz", Dimension.Length, "µm", Symbol = "Rz", Min = 0, Max = 200e-6)] double rz,
+        [Quantity("tensile strength", Dimension.Pressure, "MPa", Symbol = "Rm", Min = 400e6, Max = 2500e6)] double tensile) =>
+        1 - (0.22 * Math.Log10(Math.Max(rz * 1e6, 1)) * Math.Log10(2 * tensile / 400e6));
 }

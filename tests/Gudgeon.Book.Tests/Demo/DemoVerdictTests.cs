@@ -28,6 +28,12 @@ public class DemoVerdictTests
     [InlineData("wren", "bearing-clearance", "main.2", Verdict.NotKnownYet)]
     [InlineData("wren", "valve-float", "inlet", Verdict.Holds)]
     [InlineData("wren", "ring-gap-top", "1", Verdict.Holds)]
+    [InlineData("wren", "rod-tension", "1", Verdict.Holds)]
+    [InlineData("wren", "crank-end-float", "", Verdict.Holds)]
+    [InlineData("heron", "rod-bolt-separation", "rod", Verdict.Holds)]
+    [InlineData("heron", "bolt-stretch", "rod", Verdict.Holds)]
+    [InlineData("heron", "piston-clearance-hot", "1", Verdict.TooCloseToTell)]
+    [InlineData("heron", "squish-running", "2", Verdict.Holds)]
     public void The_readings_lead_to_the_verdict(string book, string check, string index, Verdict verdict) =>
         Assert.Equal(verdict, DemoBooks.Named(book).Measured(check, index).Verdict);
 
@@ -44,6 +50,10 @@ public class DemoVerdictTests
     [InlineData("heron", "injector-duty", Verdict.Holds)]
     [InlineData("heron", "peak-pressure", Verdict.Holds)]
     [InlineData("heron", "head-separation[head]", Verdict.Holds)]
+    [InlineData("heron", "rod-buckling[1]", Verdict.Holds)]
+    [InlineData("heron", "rod-fatigue[2]", Verdict.Holds)]
+    [InlineData("heron", "pin-bore[1]", Verdict.Holds)]
+    [InlineData("heron", "crank-journal-fillet[2]", Verdict.Holds)]
     [InlineData("heron", "blower-speed", Verdict.Holds)]
     [InlineData("heron", "surge-margin", Verdict.Holds)]
     [InlineData("heron", "knock", Verdict.Holds)]

@@ -15,6 +15,8 @@ public class IsoLimits
     [InlineData(40, HoleDeviation.F, 8, 64, 25)]
     [InlineData(40, HoleDeviation.E, 9, 112, 50)]
     [InlineData(40, HoleDeviation.JS, 6, 8, -8)]
+    [InlineData(40, HoleDeviation.J, 7, 14, -11)]
+    [InlineData(52, HoleDeviation.J, 6, 13, -6)]
     [InlineData(25, HoleDeviation.K, 6, 2, -11)]
     [InlineData(25, HoleDeviation.N, 9, 0, -52)]
     [InlineData(2, HoleDeviation.P, 7, -6, -16)]
@@ -50,6 +52,8 @@ public class IsoLimits
     {
         Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Shaft(20e-3, ShaftDeviation.t, 6));
         Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Hole(20e-3, HoleDeviation.K, 9));
+        Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Shaft(20e-3, ShaftDeviation.j, 8));
+        Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Hole(20e-3, HoleDeviation.J, 9));
         Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Shaft(0.6, ShaftDeviation.h, 6));
     }
 

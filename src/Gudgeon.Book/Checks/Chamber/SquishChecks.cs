@@ -1,5 +1,7 @@
+using Gudgeon.Book.Checks.Rods;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
+using Gudgeon.Calc.Bearings;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Calc.Chamber;
 using Gudgeon.Calc.Crank;
@@ -36,7 +38,7 @@ public sealed class SquishCheck : Check
         0.0);
 }
 
-/// <summary>Squish clearance left when the rod stretches at the rev limit.</summary>
+/// <summary>Squish clearance left at the rev limit: rod stretched, clearances taken up, piston tipped, parts hot.</summary>
 public sealed class RunningSquishCheck : Check
 {
     public override string Id => "squish-running";
@@ -45,25 +47,58 @@ public sealed class RunningSquishCheck : Check
 
     public override string Family => "chamber";
 
-    public override string Source => "rod stretch by Hooke's law on the reciprocating pull at TDC; 0.5 mm left: common practice, no source";
+    public override string Source => "cold clearance less rod stretch (Hooke's law on the pull at TDC), less rock of the piston, clearances of the rod's bearings and thermal growth as far as they are known; 0.5 mm left: common practice, no source";
 
-    public override string Caution => "Piston rock and bearing clearance come on top; the figure is a screening.";
+    public override string Caution => "Crank and case give as well: prove the clearance cold, and look for witness marks on the band after the first full run.";
 
     public override IEnumerable<string> Instances(View view) => Checks.Instances.Cylinders(view);
 
     public override Judgement Examine(View view, string index)
     {
-        var left = view.Work(Squish.Running, SquishCheck.Cold(view, index), Stretch(view, index), 0.0, 0.0, 0.0);
+        var left = view.Work(Squish.Running, SquishCheck.Cold(view, index), Stretch(view, index), view.AmountOr(Piston.Rock, 0, index), Clearances(view, index), Growth(view, index) ?? 0);
         return Judgement.AtLeast("running squish clearance", left, view.Limit("squish-running.min", Dimension.Length, "mm", 0.5e-3), Dimension.Length, "mm", "common practice, no source");
     }
 
     /// <summary>By how much a rod is longer at TDC at the rev limit, m.</summary>
-    internal static double Stretch(View view, string cylinder) => view.Work(
+    internal static double Stretch(View view, string cylinder) => Pull(view, cylinder) is var pull && pull != default ? pull.Stretch : double.NaN;
+
+    /// <summary>Pull on a rod at TDC at the rev limit without gas and what it stretches by.</summary>
+    internal static RodPull Pull(View view, string cylinder) => view.Work(
         RodLoads.Stretch,
         view.Amount(Piston.Mass, cylinder) + view.Amount(Rod.SmallEndMass, cylinder),
         view.Amount(Crank.Stroke) / 2,
         view.Amount(Rod.Length, cylinder),
         view.Amount(Engine.RevLimit),
-        view.Amount(Rod.ShankArea, cylinder),
-        view.AmountOr(Rod.Modulus, 205e9, cylinder)).Stretch;
+        new RodShank(view, cylinder).Area,
+        view.AmountOr(Rod.Modulus, RodShank.UsualModulus, cylinder));
+
+    /// <summary>Clearances of big and small end that the pull takes up, m; those that are not known count as none.</summary>
+    internal static double Clearances(View view, string cylinder) => BigEnd(view, $"bigEnd.{cylinder}") + view.AmountOr(Pin.Clearance, 0, cylinder);
+
+    /// <summary>By how much rod and piston outgrow the cylinder when hot, m; null where no temperatures are given.</summary>
+    internal static double? Growth(View view, string cylinder)
+    {
+        Field[] wanted = [Piston.CrownHeight, Rod.Expansion, Rod.Temperature, Piston.Expansion, Piston.CrownTemperature, Cylinder.Expansion, Cylinder.Temperature];
+        return wanted.All(f => view.Knows(f, cylinder))
+            ? view.Work(
+                Squish.Growth,
+                view.Amount(Crank.Stroke) / 2,
+                view.Amount(Rod.Length, cylinder),
+                view.Amount(Piston.CrownHeight, cylinder),
+                view.Amount(Rod.Expansion, cylinder),
+                view.Amount(Rod.Temperature, cylinder) - Cold,
+                view.Amount(Piston.Expansion, cylinder),
+                view.Amount(Piston.CrownTemperature, cylinder) - Cold,
+                view.Amount(Cylinder.Expansion, cylinder),
+                view.Amount(Cylinder.Temperature, cylinder) - Cold)
+            : null;
+    }
+
+    /// <summary>Reference temperature of measured parts, ISO 1, K.</summary>
+    private const double Cold = 293.15;
+
+    /// <summary>Clearance of a big end as measured; the greatest allowed where it was not.</summary>
+    private static double BigEnd(View view, string bearing) => view.Knows(Bearing.Housing, bearing) && view.Knows(Bearing.ShellThickness, bearing) && view.Knows(Bearing.Journal, bearing)
+        ? Math.Max(0, view.Work(ShellClearance.Clearance, view.Amount(Bearing.Housing, bearing), view.Amount(Bearing.ShellThickness, bearing), view.Amount(Bearing.Journal, bearing), 0.0))
+        : view.AmountOr(Bearing.ClearanceMax, 0, bearing);
 }

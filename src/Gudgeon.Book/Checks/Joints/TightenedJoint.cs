@@ -7,13 +7,19 @@ namespace Gudgeon.Book.Checks.Joints;
 /// <summary>A bolted joint as tightened: the preload that it has, how far it may scatter, and what it loses.</summary>
 internal static class TightenedJoint
 {
-    /// <summary>Preload by the way in which it is tightened: from the torque, from snug and an angle, or from the stretch, N.</summary>
-    public static double Preload(View view, string index) => view.Choice<TighteningMethod>(Joint.Method, index) switch
+    /// <summary>Preload, N: from the stretch where it was read, else from snug and an angle where it is turned by one, else from the torque.</summary>
+    public static double Preload(View view, string index)
     {
-        TighteningMethod.YieldOrAngle when view.Knows(Joint.Angle, index) => ByAngle(view, index).Preload,
-        TighteningMethod.StretchMeasured => view.Work(JointDiagram.FromStretch, view.Amount(Joint.Stretch, index), Resilience(view, index).Bolt),
-        _ => FromTorque(view, view.Amount(Joint.Torque, index), index),
-    };
+        if (view.AmountIf(Joint.Stretch, index) is { } stretch)
+        {
+            return view.Work(JointDiagram.FromStretch, stretch, Resilience(view, index).Bolt);
+        }
+
+        return Turned(view, index) ? ByAngle(view, index).Preload : FromTorque(view, index);
+    }
+
+    /// <summary>Preload that the torque of the book gives, N.</summary>
+    public static double FromTorque(View view, string index) => FromTorque(view, view.Amount(Joint.Torque, index), index);
 
     /// <summary>Preload that a torque gives with the friction of the book, N.</summary>
     public static double FromTorque(View view, double torque, string index) => view.Work(
@@ -45,7 +51,7 @@ internal static class TightenedJoint
         share);
 
     /// <summary>Whether the bolt is turned by an angle, so that it yields before it is overdone.</summary>
-    public static bool Turned(View view, string index) => view.Choice<TighteningMethod>(Joint.Method, index) is TighteningMethod.YieldOrAngle && view.Knows(Joint.Angle, index);
+    public static bool Turned(View view, string index) => !view.Knows(Joint.Stretch, index) && view.Knows(Joint.Angle, index) && view.Choice<TighteningMethod>(Joint.Method, index) is TighteningMethod.YieldOrAngle;
 
     /// <summary>The greatest preload that the tightening may give, N: no more than the yield of a bolt that is turned by an angle.</summary>
     public static double Greatest(View view, string index)
@@ -57,8 +63,8 @@ internal static class TightenedJoint
     /// <summary>The least preload after tightening, N.</summary>
     public static double Least(View view, string index) => Preload(view, index) * (1 - Scatter(view, index));
 
-    /// <summary>Share by which the preload of one bolt may lie above or below: from the greatest tightening factor of the method.</summary>
-    public static double Scatter(View view, string index) => view.Choice<TighteningMethod>(Joint.Method, index) is { } method
+    /// <summary>Share by which the preload of one bolt may lie above or below: none where the stretch was read, else from the greatest tightening factor of the method.</summary>
+    public static double Scatter(View view, string index) => view.Knows(Joint.Stretch, index) ? 0 : view.Choice<TighteningMethod>(Joint.Method, index) is { } method
         ? view.Work(TighteningScatter.Scatter, view.Work(TighteningScatter.Guide, method).Greatest)
         : double.NaN;
 

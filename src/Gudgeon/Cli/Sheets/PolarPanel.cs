@@ -42,6 +42,10 @@ internal static class PolarPanel
         {
             plot.ShowLegend(Edge.Bottom);
         }
+        else
+        {
+            plot.HideLegend();
+        }
 
         return plot;
     }

@@ -86,6 +86,18 @@ public static class Questions
     /// <summary>The head joint over the levels of load.</summary>
     public static readonly Question<HeadJointSheet> HeadJoint = new("the head joint", a => HeadJointSheet.Of(a.Now, a.Desk, null, a.Progress));
 
+    /// <summary>Shell bearings in their oil over the speeds of the engine run.</summary>
+    public static readonly Question<BearingsSheet> Bearings = new("the bearings", a => BearingsSheet.Of(new View(a.Now, a.Desk)));
+
+    /// <summary>Torsional vibration of the crank and all that hangs on it.</summary>
+    public static readonly Question<TorsionSheet> Torsion = new("torsional vibration", a => TorsionSheet.Of(a.Book, a.Desk));
+
+    /// <summary>Rods, their bolts and the strength of the crank; takes an engine run.</summary>
+    public static readonly Question<RodSheet> Rods = new("rods and crank", a => RodSheet.Of(new View(a.Now, a.Desk)));
+
+    /// <summary>Gudgeon pins, pistons and rings; takes an engine run.</summary>
+    public static readonly Question<PistonSheet> Pistons = new("the pistons", a => PistonSheet.Of(new View(a.Now, a.Desk)));
+
     /// <summary>Seats, guides and stems; takes an engine run.</summary>
     public static readonly Question<SeatSheet> Seats = new("the seats", a => SeatSheet.Of(new View(a.Now, a.Desk)));
 

@@ -14,6 +14,7 @@ internal static class BookLinks
         ("head", "Head"),
         ("bottom", "Bottom end"),
         ("joints", "Joints"),
+        ("fits", "Fits"),
         ("sprint", "Sprint"),
         ("measure", "Measure"),
     ];

@@ -22,6 +22,19 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
     public static readonly SheetLinks Bottom = new("bottom", "Bottom end",
     [
         ("loads", "Loads"),
+        ("bearings", "Bearings and oil"),
+        ("shells", "Shells"),
+        ("rods", "Rods and crank"),
+        ("pistons", "Pistons and rings"),
+        ("balance", "Balance"),
+        ("torsion", "Torsion"),
+    ]);
+
+    /// <summary>Fits.</summary>
+    public static readonly SheetLinks Fits = new("fits", "Fits",
+    [
+        ("pairs", "Pairs"),
+        ("limits", "Limits of size"),
     ]);
 
     /// <summary>Bolted joints.</summary>

@@ -1,0 +1,67 @@
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Calc.Bearings;
+
+namespace Gudgeon.Book.Bottom;
+
+/// <summary>How round and straight the readings of a journal or a housing are. SI.</summary>
+/// <param name="Mean">Mean of all readings, m.</param>
+/// <param name="Least">Least reading, m.</param>
+/// <param name="Greatest">Greatest reading, m.</param>
+/// <param name="OutOfRound">Greatest difference of the two axes at a station, m.</param>
+/// <param name="Taper">Greatest difference between stations of the same axis, m.</param>
+public sealed record Roundness(double Mean, double Least, double Greatest, double OutOfRound, double Taper)
+{
+    /// <summary>Of a table of readings; null when the book has none.</summary>
+    public static Roundness? Of(View view, Field field, string index)
+    {
+        if (view.TableIf(field, index) is not { } table)
+        {
+            return null;
+        }
+
+        var (first, second) = (table["first"], table["second"]);
+        var all = first.Concat(second).ToList();
+        return new Roundness(all.Average(), all.Min(), all.Max(), first.Zip(second, (a, b) => Math.Abs(a - b)).Max(), Math.Max(first.Max() - first.Min(), second.Max() - second.Min()));
+    }
+}
+
+/// <summary>What makes the clearance of a shell bearing, cold. A reading by itself wins over the mean of a table.</summary>
+internal static class BearingFit
+{
+    /// <summary>Keys of the bearings of the crank.</summary>
+    public static IEnumerable<string> Keys(View view) => Checks.Instances.Named(view, Bearing.Journal.Subject);
+
+    /// <summary>Whether it is a big end; else a main.</summary>
+    public static bool IsBigEnd(string index) => index.StartsWith("bigEnd", StringComparison.Ordinal);
+
+    /// <summary>Journal diameter, m; NaN and noted as missing when it is not known.</summary>
+    public static double Journal(View view, string index) => Single(view, Bearing.Journal, Bearing.JournalTable, index);
+
+    /// <summary>Housing bore, m; NaN and noted as missing when it is not known.</summary>
+    public static double Housing(View view, string index) => Single(view, Bearing.Housing, Bearing.HousingTable, index);
+
+    /// <summary>Diametral clearance, cold, m.</summary>
+    public static double Clearance(View view, string index) => view.Work(ShellClearance.Clearance, Housing(view, index), view.Amount(Bearing.ShellThickness, index), Journal(view, index), 0.0);
+
+    /// <summary>
+    /// Least and greatest clearance at any station, m: the tightest reading of one against the tightest of the other, wherever
+    /// along the bearing they stand; null when nothing but single readings is known.
+    /// </summary>
+    public static (double Least, double Greatest)? Stations(View view, string index)
+    {
+        var (journal, housing) = (Roundness.Of(view, Bearing.JournalTable, index), Roundness.Of(view, Bearing.HousingTable, index));
+        if (journal is null && housing is null)
+        {
+            return null;
+        }
+
+        var shells = 2 * view.Amount(Bearing.ShellThickness, index);
+        return (
+            (housing?.Least ?? Housing(view, index)) - shells - (journal?.Greatest ?? Journal(view, index)),
+            (housing?.Greatest ?? Housing(view, index)) - shells - (journal?.Least ?? Journal(view, index)));
+    }
+
+    private static double Single(View view, Field single, Field table, string index) =>
+        !view.Knows(single, index) && Roundness.Of(view, table, index) is { } readings ? readings.Mean : view.Amount(single, index);
+}

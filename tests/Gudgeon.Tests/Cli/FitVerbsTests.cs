@@ -1,0 +1,63 @@
+using System.Xml.Linq;
+
+namespace Gudgeon.Tests.Cli;
+
+/// <summary>gudgeon fits on the invented twin, and without a book.</summary>
+public sealed class FitVerbsTests : IDisposable
+{
+    private readonly Workshop _workshop = new();
+
+    public void Dispose() => _workshop.Dispose();
+
+    [Fact]
+    public void LimitsOfSizeNeedNoBook()
+    {
+        var said = _workshop.Good("fits", "limits", "25mm", "H7", "p6", "--svg", "zones.svg");
+        Assert.StartsWith("25 mm H7/p6: an interference fit", said, StringComparison.Ordinal);
+        Assert.Matches(@"shaft, greatest +25\.035 mm", said);
+        Assert.Matches(@"least interference +1 µm", said);
+        Assert.Contains("shaft p6", XDocument.Parse(_workshop.Read("zones.svg")).Root!.Value, StringComparison.Ordinal);
+        Assert.Contains("a clearance fit", _workshop.Good("fits", "limits", "1in", "H8", "f7"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("shaft: given 'p66', wanted letter and grade of a shaft", "25mm", "H7", "p66")]
+    [InlineData("hole: given 'h7', wanted letter and grade of a hole", "25mm", "h7", "p6")]
+    [InlineData("size: given '600mm', wanted more than 0 and at most 500 mm", "600mm", "H7", "p6")]
+    [InlineData("which is a force", "25 N", "H7", "p6")]
+    [InlineData("the standard has no t up to 24 mm", "20mm", "H7", "t6")]
+    public void WhatIsNoFitIsOneSentence(string sentence, params string[] words)
+    {
+        var outcome = _workshop.Run(["fits", "limits", .. words]);
+        Assert.Equal(2, outcome.Code);
+        Assert.Contains(sentence, outcome.Error, StringComparison.Ordinal);
+        Assert.Single(outcome.Error.Trim().Split('\n'));
+    }
+
+    [Fact]
+    public void PairsAreToldAndDrawn()
+    {
+        _workshop.Unpack("heron");
+        var said = _workshop.Good("fits", "pairs", "heron.json", "--svg", "fits.svg");
+        Assert.Matches(@"spigot +26 mm  H7/s6  26\.008 mm  26\.041 mm +33 µm +14 µm to 48 µm", said);
+        Assert.Matches(@"hub and shaft come loose at +70\S* °C  both as hot as each other", said);
+        Assert.Matches(@"dowel +3 ", said);
+        Assert.Contains("gloves", said, StringComparison.Ordinal);
+        Assert.Contains("below the line the fit is loose", XDocument.Parse(_workshop.Read("fits.svg")).Root!.Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void JsonIsInSiUnits()
+    {
+        _workshop.Unpack("heron");
+        var spigot = _workshop.Run("fits", "pairs", "heron.json", "--json").Json.GetProperty("fits").EnumerateArray().Single(f => f.GetProperty("index").GetString() == "spigot");
+        Assert.Equal(33e-6, spigot.GetProperty("interference").GetDouble(), 1e-9);
+    }
+
+    [Fact]
+    public void ABookWithoutFitsSaysHowToBegin()
+    {
+        _workshop.Good("new", "empty.json", "--name", "Empty");
+        Assert.Contains("set fit[name].size", _workshop.Good("fits", "pairs", "empty.json"), StringComparison.Ordinal);
+    }
+}
