@@ -42,7 +42,7 @@ public class JointsTests(Browsing browsing) : IClassFixture<Browsing>
     public async Task AnotherJointIsChosen()
     {
         var page = await browsing.Open(browsing.Served.Page("joints/plan", "heron"), false, false);
-        await page.GetByLabel("Joint", new() { Exact = true }).SelectOptionAsync("head");
+        await page.GetByRole(AriaRole.Combobox, new() { Name = "Joint" }).SelectOptionAsync("head");
         await Expect(page.GetByRole(AriaRole.Figure, new() { Name = "Order of tightening, joint head" })).ToBeVisibleAsync(new() { Timeout = Patience });
         await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Stages" }).GetByRole(AriaRole.Row)).ToHaveCountAsync(5);
     }
