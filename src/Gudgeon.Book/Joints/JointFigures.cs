@@ -104,7 +104,7 @@ public sealed record JointFigures(string Key, string Thread)
         Newtons("preload, mean", Preload), Newtons("preload, least", Least), Newtons("preload, greatest", Greatest),
         new("scatter of the preload", Scatter, Dimension.Number, "%") { Remark = "either way, by the tightening method" },
         new("share of yield at the mean, torsion counted", YieldShare, Dimension.Number, "%"),
-        new("resilience of the bolt", BoltResilience, Dimension.Compliance, "mm/N"), new("resilience of the parts", PartResilience, Dimension.Compliance, "mm/N"),
+        new("resilience of the bolt", BoltResilience, Dimension.Compliance, "µm/kN"), new("resilience of the parts", PartResilience, Dimension.Compliance, "µm/kN"),
         new("load factor", LoadFactor, Dimension.Number, "%") { Remark = "of the working force comes on the bolt" },
         Newtons("working force on one bolt", Force), Newtons("lost by embedding", Embedding), Newtons("change by heat", Thermal) with { Remark = Thermal == 0 ? "no working temperature known" : Thermal > 0 ? "gained" : "lost" },
         Newtons("clamp left, least", ClampLeft) with { Remark = ClampLeft < 0 ? "the joint opens" : "" }, Newtons("bolt force in service, greatest", BoltForce),
