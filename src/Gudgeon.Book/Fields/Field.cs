@@ -57,7 +57,8 @@ public enum Shaft
 /// <param name="Unit">Unit used when the heading of a file gives none.</param>
 /// <param name="Optional">Whether a table may leave it out.</param>
 /// <param name="Of">The shaft that an angle is counted on, where a file may count it on the other.</param>
-public sealed record Column(string Name, Dimension Dimension, string Unit, bool Optional = false, Shaft Of = Shaft.None);
+/// <param name="Signed">Whether it may be negative: a place on either side of a mark.</param>
+public sealed record Column(string Name, Dimension Dimension, string Unit, bool Optional = false, Shaft Of = Shaft.None, bool Signed = false);
 
 /// <summary>
 /// One thing that can be known about a build. Declared once, as a static member of the trade subject that it belongs to;

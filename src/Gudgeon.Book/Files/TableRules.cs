@@ -69,7 +69,7 @@ internal static class TableRules
 
     private static void NotNegative(Table table, Func<int?, string> at)
     {
-        foreach (var column in table.Columns.Where(c => c.Dimension is not (Dimension.Angle or Dimension.Temperature)))
+        foreach (var column in table.Columns.Where(c => !c.Signed && c.Dimension is not (Dimension.Angle or Dimension.Temperature)))
         {
             var values = table[column.Name];
             if (Array.FindIndex(values, si => si < 0) is var row and >= 0)

@@ -68,13 +68,13 @@ public static class GivesFirst
     public static Ladder Climb(Snapshot snapshot, DutyDesk desk, IProgress<double>? progress = null)
     {
         var (varied, source, now, depth) = Varied(snapshot, desk);
-        var shares = varied == Blower.DriveRatio ? DriveShares : varied == Wastegate.OpeningPressure ? OpeningShares : SpeedShares;
+        var shares = Shares(varied);
         var appraiser = new Appraiser(desk) { WithUncertainty = false };
         var findings = appraiser.Appraise(snapshot);
         var levels = new List<Level>();
         var reserves = findings.ToDictionary(f => f.Id, _ => new List<double>(), StringComparer.Ordinal);
         var dropped = new List<string>();
-        for (var i = 0; i < shares.Length; i++)
+        for (var i = 0; i < shares.Count; i++)
         {
             var nudge = new Dictionary<string, double>(StringComparer.Ordinal) { [source] = now * shares[i] };
             if (new View(snapshot, desk, nudge).Duty() is not { } duty)
@@ -90,7 +90,7 @@ public static class GivesFirst
                 reserves[finding.Id].Add(Math.Min(appraiser.Nudge(finding.Check, finding.Index, snapshot, nudge, slightly: false)?.Reserve ?? double.NaN, Plenty));
             }
 
-            progress?.Report((i + 1.0) / shares.Length);
+            progress?.Report((i + 1.0) / shares.Count);
         }
 
         dropped.AddRange(findings.Where(f => f.Verdict != Verdict.NotKnownYet && reserves[f.Id].Exists(double.IsNaN)).Select(f => $"{f.Id} is not known at some level"));
@@ -105,7 +105,11 @@ public static class GivesFirst
         return new Ladder(varied, now, levels, rungs, target, dropped) { Depth = depth };
     }
 
-    private static (Field Field, string Source, double Now, Depth Depth) Varied(Snapshot snapshot, DutyDesk desk)
+    /// <summary>The levels as shares of the value that stands.</summary>
+    internal static IReadOnlyList<double> Shares(Field varied) => varied == Blower.DriveRatio ? DriveShares : varied == Wastegate.OpeningPressure ? OpeningShares : SpeedShares;
+
+    /// <summary>What makes the levels, the path under which it is written, its value, and the depth of the engine run.</summary>
+    internal static (Field Field, string Source, double Now, Depth Depth) Varied(Snapshot snapshot, DutyDesk desk)
     {
         var view = new View(snapshot, desk);
         var duty = Demand.Engine(view);

@@ -56,7 +56,8 @@ public static class ClampedParts
         return new ClampedBody(tangent, limit, (cone + sleeve) / (Math.PI * modulus));
     }
 
-    private static double ConeTangent(double bearing, double outer, double grip, JointForm form)
+    /// <summary>Tangent of the cone's half angle.</summary>
+    internal static double ConeTangent(double bearing, double outer, double grip, JointForm form)
     {
         var slenderness = grip / bearing;
         var width = Math.Max(outer, bearing) / bearing;

@@ -101,4 +101,14 @@ public static class Gasket
         [Quantity("groove depth", Dimension.Length, "mm", Symbol = "t", Above = 0)] double groove,
         [Quantity("groove width", Dimension.Length, "mm", Symbol = "b", Above = 0)] double width) =>
         MetricThread.Circle(cord) / (groove * width);
+
+    /// <summary>Clamp per length of a seal's circle, N/m.</summary>
+    /// <param name="clamp">Clamp of all bolts, N.</param>
+    /// <param name="diameter">Diameter of the seal, m.</param>
+    [Formula("gasket line load", "q = F / (π D)", "force over length", Provenance = Provenance.Definition, Validity = "all of the clamp rests on the seal")]
+    [return: Quantity("line load", Dimension.ForcePerLength, "N/mm", Symbol = "q")]
+    public static double LineLoad(
+        [Quantity("clamp", Dimension.Force, "kN", Symbol = "F", Min = 0)] double clamp,
+        [Quantity("diameter of the seal", Dimension.Length, "mm", Symbol = "D", Above = 0)] double diameter) =>
+        clamp / (Math.PI * diameter);
 }

@@ -83,4 +83,30 @@ public static class ThreadStripping
         [Quantity("engagement", Dimension.Length, "mm", Symbol = "Le", Above = 0)] double engagement,
         [Quantity("shear strength", Dimension.Pressure, "MPa", Symbol = "τB", Above = 0)] double shearStrength) =>
         shearAreaPerLength * engagement * shearStrength;
+
+    /// <summary>Diameter of the thread that a wire insert needs in the part, m.</summary>
+    /// <param name="diameter">Thread diameter of the bolt, m.</param>
+    /// <param name="pitch">Pitch, m.</param>
+    [Formula("wire insert thread", "D = d + 1.299038 P", "tapped thread for helical wire inserts: basic major diameter by two thread heights of 0.75 H", Provenance = Provenance.FromMemory)]
+    [return: Quantity("thread diameter of the part", Dimension.Length, "mm", Symbol = "D")]
+    public static double WireInsertThread(
+        [Quantity("thread diameter", Dimension.Length, "mm", Symbol = "d", Above = 0)] double diameter,
+        [Quantity("pitch", Dimension.Length, "mm", Symbol = "P", Above = 0)] double pitch) =>
+        diameter + (1.5 * MetricThread.CosFlank * pitch);
+
+    /// <summary>Engagement of two threads of different strength at which the bolt breaks before either strips, m.</summary>
+    /// <param name="boltStrength">Greatest tensile strength of the bolt, Pa.</param>
+    /// <param name="stressArea">Stress area, m².</param>
+    /// <param name="internalShear">Internal shear area per length, m.</param>
+    /// <param name="externalShear">External shear area per length, m.</param>
+    /// <param name="nutShear">Shear strength of the tapped part, Pa.</param>
+    [Formula("engagement length wanted", "Le = max(At Rm / (An τB), At / (0.6 Ab))", "equilibrium of breaking and stripping force; shear strength of a bolt taken as 0.6 of its tensile strength; " + Source, Provenance = Provenance.Definition, Caution = "Full thread only: add the chamfer of the bolt's end and of the hole.")]
+    [return: Quantity("engagement", Dimension.Length, "mm", Symbol = "Le")]
+    public static double Wanted(
+        [Quantity("tensile strength of the bolt", Dimension.Pressure, "MPa", Symbol = "Rm", Above = 0)] double boltStrength,
+        [Quantity("stress area", Dimension.Area, "mm²", Symbol = "At", Above = 0)] double stressArea,
+        [Quantity("internal shear area per length", Dimension.Length, "mm", Symbol = "An", Above = 0)] double internalShear,
+        [Quantity("external shear area per length", Dimension.Length, "mm", Symbol = "Ab", Above = 0)] double externalShear,
+        [Quantity("shear strength of the tapped part", Dimension.Pressure, "MPa", Symbol = "τB", Above = 0)] double nutShear) =>
+        stressArea * Math.Max(boltStrength / (internalShear * nutShear), 1 / (0.6 * externalShear));
 }

@@ -22,6 +22,9 @@ public enum TighteningMethod
 
     /// <summary>Impact wrench.</summary>
     ImpactWrench,
+
+    /// <summary>Stretch of the bolt measured with a micrometer or dial gauge.</summary>
+    StretchMeasured,
 }
 
 /// <summary>Guide range of the tightening factor.</summary>
@@ -72,6 +75,7 @@ public static class TighteningScatter
             TighteningMethod.TorqueTested => new FactorRange(1.4, 1.6),
             TighteningMethod.TorqueEstimatedB => new FactorRange(1.6, 2.0),
             TighteningMethod.TorqueEstimated => new FactorRange(1.7, 2.5),
+            TighteningMethod.StretchMeasured => new FactorRange(1.1, 1.5),
             _ => new FactorRange(2.5, 4),
         };
 

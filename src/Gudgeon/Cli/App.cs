@@ -83,6 +83,8 @@ public static class App
         config.AddBranch("head", Head.HeadVerbs.Add);
         names.Add("bottom");
         config.AddBranch("bottom", Bottom.BottomVerbs.Add);
+        names.Add("joints");
+        config.AddBranch("joints", Joints.JointVerbs.Add);
         names.Add("fits");
         config.AddBranch("fits", Fits.FitVerbs.Add);
         Verb<ServeCommand>("serve", "Serve the pages: every part of the work in a browser, from this machine only unless --share is given.").WithExample("serve", "heron.gudgeon", "--share");

@@ -22,17 +22,9 @@ public sealed class BoltPreloadCheck : Check
 
     public override Judgement Examine(View view, string index)
     {
-        var greatest = TightenedJoint.Preload(view, index) * (1 + TightenedJoint.Scatter(view, index));
-        var allowed = view.Work(
-            AssemblyPreload.FromYield,
-            view.Amount(Joint.YieldStrength, index),
-            view.Amount(Joint.Thread, index),
-            view.Amount(Joint.Pitch, index),
-            view.Amount(Joint.ThreadFriction, index),
-            view.Amount(Joint.HeadFriction, index),
-            TightenedJoint.HeadDiameter(view, index),
-            0.9);
-        return Judgement.AtMost("greatest preload", greatest, allowed.Preload, Dimension.Force, "kN", "90 % of yield, torsion counted");
+        var turned = TightenedJoint.Turned(view, index);
+        var allowed = TightenedJoint.AtYield(view, index, turned ? 1 : 0.9);
+        return Judgement.AtMost("greatest preload", TightenedJoint.Greatest(view, index), allowed.Preload, Dimension.Force, "kN", turned ? "yield, torsion counted: a bolt turned by an angle" : "90 % of yield, torsion counted");
     }
 }
 
@@ -53,13 +45,11 @@ public sealed class HeadSeparationCheck : Check
 
     public override Judgement Examine(View view, string index)
     {
-        var least = (TightenedJoint.Preload(view, index) * (1 - TightenedJoint.Scatter(view, index))) - TightenedJoint.EmbeddingLoss(view, index);
-        var (bolt, parts) = TightenedJoint.Resilience(view, index);
-        var studs = (double)view.Count(Joint.BoltCount, index) / view.Count(Joint.Cylinders, index);
-        var (peak, speed) = view.Duty() is { } duty ? (duty.PeakPressure.Value - duty.Ambient.Pressure, duty.PeakPressure.Speed) : (double.NaN, double.NaN);
+        var least = TightenedJoint.Least(view, index) - TightenedJoint.EmbeddingLoss(view, index) - Math.Max(0, -TightenedJoint.ThermalChange(view, index));
+        var studs = WorkingJoint.BoltsPerCylinder(view, index);
+        var (peak, speed) = WorkingJoint.Peak(view);
         var seal = view.Amount(Joint.SealDiameter, index);
-        var perStud = view.Work(HeadJoint.PressureLoad, seal, peak, studs);
-        var share = view.Work(JointDiagram.LoadFactor, bolt, parts, perStud, view.AmountOr(Joint.LoadIntroduction, 0.5, index));
+        var share = WorkingJoint.Share(view, index, view.Work(HeadJoint.PressureLoad, seal, peak, studs));
         var clamp = view.Work(HeadJoint.Clamp, seal, peak, studs, least, share.LoadFactor);
         return Judgement.AtMost("peak cylinder pressure above ambient", peak, clamp.SeparationPressure, Dimension.Pressure, "bar", "pressure at which the least-tightened stud lets the head lift") with { Remark = Motion.PeakPressureCheck.At(speed) };
     }

@@ -4,6 +4,7 @@ using Gudgeon.Book.Changes;
 using Gudgeon.Book.Checks;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Head;
+using Gudgeon.Book.Joints;
 using Gudgeon.Book.Limits;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
@@ -79,6 +80,12 @@ public static class Questions
     /// <summary>Loads in the bottom end over the speeds of the engine run.</summary>
     public static readonly Question<LoadsSheet> Loads = new("the loads of the bottom end", a => LoadsSheet.Of(new View(a.Now, a.Desk)));
 
+    /// <summary>Bolted joints; the head takes an engine run.</summary>
+    public static readonly Question<JointSheet> Joints = new("the joints", a => JointSheet.Of(new View(a.Now, a.Desk)));
+
+    /// <summary>The head joint over the levels of load.</summary>
+    public static readonly Question<HeadJointSheet> HeadJoint = new("the head joint", a => HeadJointSheet.Of(a.Now, a.Desk, null, a.Progress));
+
     /// <summary>Shell bearings in their oil over the speeds of the engine run.</summary>
     public static readonly Question<BearingsSheet> Bearings = new("the bearings", a => BearingsSheet.Of(new View(a.Now, a.Desk)));
 
@@ -107,6 +114,12 @@ public static class Questions
     /// <param name="speed">Crank speed, rad/s.</param>
     public static Question<TracedCycle> Cycle(double speed) => new($"the cycle at {Gudgeon.Book.Fields.Engine.RevLimit.Print(speed)}", a =>
         EngineRun.Traced(Duty.Work(a), speed, a.Desk.Cancellation) ?? throw new BadInputException($"the cycles do not settle at {Gudgeon.Book.Fields.Engine.RevLimit.Print(speed)}"));
+
+    /// <summary>A joint with bolts of another material.</summary>
+    /// <param name="joint">The joint.</param>
+    /// <param name="material">The material.</param>
+    public static Question<SwapSheet> Swap(string joint, SwapMaterial material) =>
+        new($"joint {joint} with bolts of {material.Name}", a => SwapSheet.Of(a.Book, a.Desk, joint, material));
 
     /// <summary>What a change does to every other part.</summary>
     /// <param name="change">Id of the change.</param>

@@ -13,6 +13,7 @@ internal static class BookLinks
         ("run", "Run"),
         ("head", "Head"),
         ("bottom", "Bottom end"),
+        ("joints", "Joints"),
         ("fits", "Fits"),
         ("sprint", "Sprint"),
         ("measure", "Measure"),

@@ -37,6 +37,17 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
         ("limits", "Limits of size"),
     ]);
 
+    /// <summary>Bolted joints.</summary>
+    public static readonly SheetLinks Joints = new("joints", "Bolted joints",
+    [
+        ("bolts", "Bolts"),
+        ("torque", "Torque"),
+        ("plan", "Tightening plan"),
+        ("head", "Head joint"),
+        ("swap", "Other bolts"),
+        ("list", "Bolt list"),
+    ]);
+
     /// <summary>The sheet of an address; the first when it names none.</summary>
     public (string Part, string Words) Of(string? part) => All.FirstOrDefault(l => l.Part == part, All[0]);
 

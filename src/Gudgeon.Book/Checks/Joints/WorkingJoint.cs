@@ -1,0 +1,114 @@
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Calc.Joints;
+
+namespace Gudgeon.Book.Checks.Joints;
+
+/// <summary>A bolted joint at work: what pulls at one bolt, and what bolt and parts get of it.</summary>
+internal static class WorkingJoint
+{
+    /// <summary>Bolts that share the load of one cylinder.</summary>
+    public static double BoltsPerCylinder(View view, string index) => (double)view.Count(Joint.BoltCount, index) / view.Count(Joint.Cylinders, index);
+
+    /// <summary>Whether it sees the gas of cylinders.</summary>
+    public static bool Holds(View view, string index) => view.CountOr(Joint.Cylinders, 0, index) > 0;
+
+    /// <summary>Peak cylinder pressure above ambient, Pa, and the speed at which it stands, rad/s.</summary>
+    public static (double Pressure, double Speed) Peak(View view) => view.Duty() is { } duty ? (duty.PeakPressure.Value - duty.Ambient.Pressure, duty.PeakPressure.Speed) : (double.NaN, double.NaN);
+
+    /// <summary>Greatest and least force along one bolt, N, and the speed at which the greatest stands (NaN when by no engine run); the gas of the engine run for a head.</summary>
+    public static (double Greatest, double Least, double Speed) Force(View view, string index)
+    {
+        if (!Holds(view, index))
+        {
+            return (view.Amount(Joint.AxialForce, index), view.AmountOr(Joint.AxialForceLeast, 0, index), double.NaN);
+        }
+
+        var (pressure, speed) = Peak(view);
+        return (view.Work(HeadJoint.PressureLoad, view.Amount(Joint.SealDiameter, index), pressure, BoltsPerCylinder(view, index)), 0, speed);
+    }
+
+    /// <summary>How the greatest force divides between bolt and parts.</summary>
+    public static LoadShare Share(View view, string index, double force)
+    {
+        var (bolt, parts) = TightenedJoint.Resilience(view, index);
+        return view.Work(JointDiagram.LoadFactor, bolt, parts, force, view.AmountOr(Joint.LoadIntroduction, 0.5, index));
+    }
+
+    /// <summary>Greatest bolt force in service, N: heat counts where it adds.</summary>
+    public static double GreatestForce(View view, string index)
+    {
+        var force = Force(view, index).Greatest;
+        return view.Work(BoltService.GreatestForce, TightenedJoint.Greatest(view, index), Share(view, index, force).LoadFactor, force, Math.Max(0, TightenedJoint.ThermalChange(view, index)));
+    }
+
+    /// <summary>Combined stress of the bolt in service.</summary>
+    public static ServiceStress Stress(View view, string index) => view.Work(
+        BoltService.Stress,
+        GreatestForce(view, index),
+        TightenedJoint.Greatest(view, index),
+        TightenedJoint.Section(view, index),
+        view.Amount(Joint.Thread, index),
+        view.Amount(Joint.Pitch, index),
+        TightenedJoint.ThreadFriction(view, index),
+        0.5);
+
+    /// <summary>Clamp left at the bolt that was tightened least, N: heat counts where it takes.</summary>
+    public static double ClampLeft(View view, string index)
+    {
+        var force = Force(view, index).Greatest;
+        return view.Work(BoltService.ClampLeft, TightenedJoint.Least(view, index), TightenedJoint.EmbeddingLoss(view, index), Share(view, index, force).LoadFactor, force, Math.Max(0, -TightenedJoint.ThermalChange(view, index)));
+    }
+
+    /// <summary>Swing of the stress in the bolt, Pa.</summary>
+    public static double Amplitude(View view, string index)
+    {
+        var (greatest, least, _) = Force(view, index);
+        var factor = Share(view, index, greatest).LoadFactor;
+        var area = view.Work(MetricThread.Sizes, view.Amount(Joint.Thread, index), view.Amount(Joint.Pitch, index)).StressArea;
+        return view.Work(BoltFatigue.Amplitude, factor * greatest, factor * least, area);
+    }
+
+    /// <summary>Stress amplitude that the bolt bears for good, Pa: as written, else by the standard for steel.</summary>
+    public static double FatigueStrength(View view, string index) => view.AmountIf(Joint.FatigueStrength, index)
+        ?? (view.Amount(Joint.Modulus, index) > 180e9 ? view.Work(BoltFatigue.RolledBefore, view.Amount(Joint.Thread, index)) : view.Amount(Joint.FatigueStrength, index));
+
+    /// <summary>Pressure under the head at the greatest force, Pa.</summary>
+    public static double HeadPressure(View view, string index) => view.Work(
+        Calc.Joints.HeadPressure.Under, GreatestForce(view, index), view.Amount(Joint.BearingDiameter, index), view.Amount(Joint.HoleDiameter, index));
+
+    /// <summary>Shear areas of the bolt's thread and of the thread in the part, which an insert makes wider.</summary>
+    public static (double Internal, double External) ShearAreas(View view, string index)
+    {
+        var (thread, pitch) = (view.Amount(Joint.Thread, index), view.Amount(Joint.Pitch, index));
+        var bolt = view.Work(ThreadStripping.ShearAreas, thread, pitch);
+        var wide = view.WordOr(Joint.Insert, Joint.NoInsert, index) switch
+        {
+            Joint.WireInsert => view.Work(ThreadStripping.WireInsertThread, thread, pitch),
+            Joint.BushInsert => view.Amount(Joint.InsertDiameter, index),
+            _ => (double?)null,
+        };
+        return (wide is { } outer ? view.Work(ThreadStripping.ShearAreas, outer, pitch).Internal : bolt.Internal, bolt.External);
+    }
+
+    /// <summary>Shear strength of the tapped part, Pa.</summary>
+    public static double TappedShear(View view, string index) => view.AmountIf(Joint.TappedShear, index) ?? (0.6 * view.Amount(Joint.TappedStrength, index));
+
+    /// <summary>Engagement at which the bolt breaks before a thread strips, m.</summary>
+    public static double EngagementWanted(View view, string index)
+    {
+        var (inside, outside) = ShearAreas(view, index);
+        var area = view.Work(MetricThread.Sizes, view.Amount(Joint.Thread, index), view.Amount(Joint.Pitch, index)).StressArea;
+        return view.Work(ThreadStripping.Wanted, view.Amount(Joint.TensileStrength, index), area, inside, outside, TappedShear(view, index));
+    }
+
+    /// <summary>Force that strips the weaker thread, N.</summary>
+    public static double StrippingForce(View view, string index)
+    {
+        var (inside, outside) = ShearAreas(view, index);
+        var engaged = view.Amount(Joint.Engagement, index);
+        return Math.Min(
+            view.Work(ThreadStripping.StrippingForce, inside, engaged, TappedShear(view, index)),
+            view.Work(ThreadStripping.StrippingForce, outside, engaged, 0.6 * view.Amount(Joint.TensileStrength, index)));
+    }
+}

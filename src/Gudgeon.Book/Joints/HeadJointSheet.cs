@@ -1,0 +1,115 @@
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Checks.Joints;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Limits;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
+using Gudgeon.Calc.Joints;
+
+namespace Gudgeon.Book.Joints;
+
+/// <summary>The head joint at one level of load. SI; NaN where it is not known.</summary>
+/// <param name="Value">The value that makes the level.</param>
+/// <param name="Power">Greatest power, W.</param>
+/// <param name="Boost">Greatest boost, Pa gauge.</param>
+/// <param name="Peak">Peak cylinder pressure above ambient, Pa.</param>
+/// <param name="Gas">Gas load of one cylinder, N.</param>
+/// <param name="Clamp">Clamp left around one cylinder by bolts tightened least, N.</param>
+/// <param name="LineLoad">The same per length of the seal, N/m.</param>
+/// <param name="RingStress">The same per area of the ring, Pa.</param>
+/// <param name="Reserve">Pressure at which it lifts over peak pressure.</param>
+public sealed record HeadLevel(double Value, double Power, double Boost, double Peak, double Gas, double Clamp, double LineLoad, double RingStress, double Reserve);
+
+/// <summary>A head joint over the family of loads that what gives first climbs as well.</summary>
+/// <param name="Key">The joint.</param>
+/// <param name="Varied">The field that makes the levels.</param>
+/// <param name="Now">Its value as things stand.</param>
+/// <param name="Levels">Levels in rising order.</param>
+/// <param name="Facts">The joint as things stand.</param>
+public sealed record HeadJointSheet(string Key, Field Varied, double Now, IReadOnlyList<HeadLevel> Levels, IReadOnlyList<Fact> Facts)
+{
+    /// <summary>What the figures rest on.</summary>
+    public const string Remark = "Clamp left by bolts at the low end of their scatter, embedding off, heat counted only where it loosens; the whole of it on the seal's circle. An O-ring or fire ring puts the load where the pressure is and wants its own line load from its maker; the gas then acts on its diameter, which is wider than the bore.";
+
+    /// <summary>What can hurt.</summary>
+    public static string Caution => new HeadSeparationCheck().Caution;
+
+    /// <summary>The first joint that holds cylinders.</summary>
+    /// <exception cref="BadInputException">There is none.</exception>
+    public static string Named(View view, string? key)
+    {
+        var heads = JointSheet.Keys(view).Where(k => WorkingJoint.Holds(view, k)).ToList();
+        return key is not null && !heads.Contains(key) ? throw new BadInputException($"joint[{key}] holds no cylinders; wanted one of {string.Join(", ", heads)}")
+            : key ?? (heads.Count > 0 ? heads[0] : throw new BadInputException("no joint holds cylinders yet; wanted joint[head].cylinders"));
+    }
+
+    /// <summary>Runs the engine over the family and sees what is left of the clamp at each level.</summary>
+    /// <exception cref="BadInputException">The engine cannot be run yet.</exception>
+    public static HeadJointSheet Of(Snapshot now, DutyDesk desk, string? key = null, IProgress<double>? progress = null)
+    {
+        var view = new View(now, desk);
+        var joint = Named(view, key);
+        var (varied, source, value, _) = GivesFirst.Varied(now, desk);
+        var levels = new List<HeadLevel>();
+        var shares = GivesFirst.Shares(varied);
+        for (var i = 0; i < shares.Count; i++)
+        {
+            var nudge = new Dictionary<string, double>(StringComparer.Ordinal) { [source] = value * shares[i] };
+            if (Level(new View(now, desk, nudge), joint, value * shares[i]) is { } level)
+            {
+                levels.Add(level);
+            }
+
+            progress?.Report((i + 1.0) / shares.Count);
+        }
+
+        return new HeadJointSheet(joint, varied, value, levels, Told(view, joint, Level(view, joint, value)));
+    }
+
+    private static HeadLevel? Level(View view, string key, double value)
+    {
+        if (view.Duty() is not { } duty)
+        {
+            return null;
+        }
+
+        double Known(Func<View, double> work) => JointFigures.Known(view, work);
+        var width = view.AmountIf(Joint.RingWidth, key);
+        return new HeadLevel(
+            value,
+            duty.Power.Value,
+            duty.Most(f => f.Boost).Value,
+            Known(v => WorkingJoint.Peak(v).Pressure),
+            Known(v => Clamp(v, key).GasLoad),
+            Known(v => Clamp(v, key).Clamp),
+            Known(v => v.Work(Gasket.LineLoad, Clamp(v, key).Clamp, v.Amount(Joint.SealDiameter, key))),
+            width is { } wide ? Known(v => v.Work(HeadJoint.RingStress, Clamp(v, key).Clamp, v.Amount(Joint.SealDiameter, key) - wide, v.Amount(Joint.SealDiameter, key) + wide)) : double.NaN,
+            Known(v => Clamp(v, key).SeparationFactor));
+    }
+
+    private static HeadClamp Clamp(View view, string key)
+    {
+        var least = Math.Max(0, TightenedJoint.Least(view, key) - TightenedJoint.EmbeddingLoss(view, key) - Math.Max(0, -TightenedJoint.ThermalChange(view, key)));
+        return view.Work(HeadJoint.Clamp, view.Amount(Joint.SealDiameter, key), WorkingJoint.Peak(view).Pressure, WorkingJoint.BoltsPerCylinder(view, key), least, WorkingJoint.Share(view, key, 1).LoadFactor);
+    }
+
+    private static IReadOnlyList<Fact> Told(View view, string key, HeadLevel? now)
+    {
+        double Known(Func<View, double> work) => JointFigures.Known(view, work);
+        var wanted = view.AmountIf(Joint.LineLoadWanted, key);
+        return
+        [
+            new("bolts around each cylinder", Known(v => WorkingJoint.BoltsPerCylinder(v, key)), Dimension.Number, ""),
+            new("diameter that the seal closes", Known(v => v.Amount(Joint.SealDiameter, key)), Dimension.Length, "mm"),
+            new("clamp around one cylinder, cold, least", Known(v => WorkingJoint.BoltsPerCylinder(v, key) * (TightenedJoint.Least(v, key) - TightenedJoint.EmbeddingLoss(v, key))), Dimension.Force, "kN"),
+            new("peak pressure above ambient", now?.Peak, Dimension.Pressure, "bar"),
+            new("gas load of one cylinder", now?.Gas, Dimension.Force, "kN"),
+            new("clamp left around one cylinder", now?.Clamp, Dimension.Force, "kN"),
+            new("line load left on the seal", now?.LineLoad, Dimension.ForcePerLength, "N/mm") { Remark = wanted is { } least ? $"wanted {Joint.LineLoadWanted.Print(least)}" : $"what the seal wants: {Joint.LineLoadWanted.At(key)}, by its maker" },
+            new("pressure left on the ring", now?.RingStress, Dimension.Pressure, "MPa") { Remark = now is not null && double.IsNaN(now.RingStress) ? $"wants {Joint.RingWidth.At(key)}" : "" },
+            new("pressure at which it lifts, over peak pressure", now?.Reserve, Dimension.Number, ""),
+        ];
+    }
+}

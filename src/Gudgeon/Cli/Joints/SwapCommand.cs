@@ -1,0 +1,76 @@
+using System.ComponentModel;
+using Gudgeon.Book.Joints;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
+using Gudgeon.Cli.Sheets;
+using Spectre.Console.Cli;
+
+namespace Gudgeon.Cli.Joints;
+
+/// <summary>gudgeon joints swap: a joint with other bolts beside the joint as it is.</summary>
+internal sealed class SwapCommand : Command<SwapCommand.Settings>
+{
+    internal sealed class Settings : JointSettings
+    {
+        [CommandOption("--material <NAME>")]
+        [Description("What the other bolts are of: titanium, steel 8.8, steel 10.9, steel 12.9, 17-4 PH, nickel 718, aluminium 7075.")]
+        public string? Material { get; init; }
+
+        [CommandOption("--set <VALUES>")]
+        [Description("Other values of the joint, such as \"thread=11mm; pitch=1.25mm\": larger studs.")]
+        public string[] Set { get; init; } = [];
+    }
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        var file = settings.Open();
+        var sheet = Compare(file.Book, Books.Desk(file, cancellationToken), settings);
+        if (settings.Svg is not null)
+        {
+            JointPictures.Diagrams([.. sheet.Columns.Select(c => ($"{sheet.Key}, {(c.Name == "now" ? c.Name : $"{sheet.Other}, {c.Name}")}", c.Figures))], settings.Svg, settings.Imperial);
+        }
+
+        if (settings.Json)
+        {
+            Out.Json(new { sheet.Key, sheet.Other, columns = sheet.Columns.Select(c => new { c.Name, c.Torque, c.Mass, facts = FactLines.Json(c.Figures.Facts) }), sheet.Cautions, sheet.Trouble });
+        }
+        else
+        {
+            Print(sheet, settings.Imperial);
+        }
+
+        return sheet.Trouble.Length > 0 ? 3 : 0;
+    }
+
+    private static SwapSheet Compare(Book.Build.BuildBook book, Book.Duty.DutyDesk desk, Settings settings)
+    {
+        var key = JointSheet.Named(new View(book.Now()), settings.Joint);
+        if (settings.Material is null && settings.Set.Length == 0)
+        {
+            throw new BadInputException("wanted --material or --set: what the other bolts are");
+        }
+
+        var material = settings.Material is { } name ? SwapMaterial.Of(name) : null;
+        if (material is not null && settings.Set.Length == 0)
+        {
+            return SwapSheet.Of(book, desk, key, material);
+        }
+
+        var given = Books.Given(settings.Set, $"joint[{key}].");
+        var values = SwapSheet.Values(book, key, material, given);
+        return SwapSheet.Compare(book, desk, key, string.Join(", ", given.Select(v => $"{v.Value.Field.Label} {v.Value.Content}").Prepend(material?.Name).OfType<string>()), values, material?.Cautions ?? []);
+    }
+
+    private static void Print(SwapSheet sheet, bool imperial)
+    {
+        Out.Line($"Joint {sheet.Key}, as it is and with {sheet.Other}:");
+        Columns.Print(["\t", .. sheet.Columns.Select(c => c.Name)], new JointCells(imperial).Rows(sheet));
+        Out.Line();
+        Out.LineIf(sheet.Trouble.Length > 0, sheet.Trouble);
+        Out.Line(SwapSheet.Remark);
+        foreach (var caution in sheet.Cautions)
+        {
+            Out.Line("Caution: " + caution);
+        }
+    }
+}

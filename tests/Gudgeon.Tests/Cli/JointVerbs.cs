@@ -1,0 +1,92 @@
+using System.IO.Compression;
+using System.Xml.Linq;
+
+namespace Gudgeon.Tests.Cli;
+
+/// <summary>gudgeon joints on the invented builds.</summary>
+public sealed class JointVerbs : IDisposable
+{
+    private readonly Workshop _workshop = new();
+
+    public JointVerbs() => _workshop.Unpack("heron");
+
+    public void Dispose() => _workshop.Dispose();
+
+    [Fact]
+    public void EveryJointHasALineAndOneADiagram()
+    {
+        var said = _workshop.Good("joints", "bolts", "heron.json", "--joint", "rod", "--svg", "rod.svg");
+        Assert.Matches(@"joint +thread +preload +least +greatest +clamp left +in service", said);
+        Assert.Matches(@"(?m)^mount +M10 × 1\.25 +1\d\.\d+ kN", said);
+        Assert.Contains("Caution: A wrench that slips", said, StringComparison.Ordinal);
+        Assert.Contains("Joint rod", XDocument.Parse(_workshop.Read("rod.svg")).Root!.Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TorqueOnOtherLubricants()
+    {
+        var said = _workshop.Good("joints", "torque", "heron.json", "--joint", "mount", "--imperial", "--svg", "torque.svg");
+        Assert.Matches(@"(?m)^molybdenum paste +0\.08 to 0\.16 +0\.10 +\d+ lbf", said);
+        Assert.Matches(@"nut factor K +0\.21", said);
+        Assert.NotEmpty(_workshop.Read("torque.svg"));
+    }
+
+    [Fact]
+    public void ThePlanIsData()
+    {
+        var said = _workshop.Good("joints", "plan", "heron.json", "--joint", "head", "--svg", "plan.svg");
+        Assert.Matches(@"(?m)^ +1  to 15 N·m +3 6 5 4 7 2 8 1", said);
+        var json = _workshop.Run("joints", "plan", "heron.json", "--joint", "head", "--json").Json;
+        Assert.Equal(4, json.GetProperty("stages").GetArrayLength());
+        Assert.Equal("torque", json.GetProperty("stages")[0].GetProperty("kind").GetString());
+        Assert.Equal(8, json.GetProperty("places").GetArrayLength());
+    }
+
+    [Fact]
+    public void APlanWithoutPlacesSaysWhatItWants()
+    {
+        var outcome = _workshop.Run("joints", "plan", "heron.json", "--joint", "rod");
+        Assert.Equal(3, outcome.Code);
+        Assert.Contains("joint[rod].layout", outcome.Output, StringComparison.Ordinal);
+        Assert.Equal(2, _workshop.Run("joints", "plan", "heron.json", "--joint", "rod", "--svg", "rod.svg").Code);
+    }
+
+    [Fact]
+    public void TheHeadOverTheLevels()
+    {
+        var said = _workshop.Good("joints", "head", "heron.json", "--svg", "head.svg");
+        Assert.Matches(@"gas load +clamp left +line load +ring +reserve", said);
+        Assert.Single(said.Split('\n'), l => l.Contains(" now ", StringComparison.Ordinal));
+        Assert.NotEmpty(_workshop.Read("head.svg"));
+    }
+
+    [Fact]
+    public void OtherBoltsStandBesideThoseThatAreIn()
+    {
+        var said = _workshop.Good("joints", "swap", "heron.json", "--joint", "cover", "--material", "titanium", "--svg", "swap.svg");
+        Assert.Matches(@"now +same torque +same preload +same share of yield", said);
+        Assert.Contains("Caution: Titanium galls", said, StringComparison.Ordinal);
+        Assert.Contains("thread diameter", _workshop.Good("joints", "swap", "heron.json", "--joint", "head", "--set", "thread=11mm").ToLowerInvariant(), StringComparison.Ordinal);
+        var outcome = _workshop.Run("joints", "swap", "heron.json", "--joint", "cover");
+        Assert.Equal(2, outcome.Code);
+        Assert.Contains("--material", outcome.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TheListIsWrittenForTheShop()
+    {
+        var said = _workshop.Good("joints", "list", "heron.json", "--csv", "bolts.csv", "--xlsx", "bolts.xlsx", "--svg", "bolts.svg");
+        Assert.Matches(@"together \d+\.?\d* g, \d+\.?\d* g less than in steel", said);
+        Assert.Equal(5, _workshop.Read("bolts.csv").Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length);
+        using var zip = ZipFile.OpenRead(_workshop.At("bolts.xlsx"));
+        Assert.Contains(zip.Entries, e => e.FullName == "xl/worksheets/sheet1.xml");
+    }
+
+    [Fact]
+    public void AJointThatIsNotThereIsRefused()
+    {
+        var outcome = _workshop.Run("joints", "bolts", "heron.json", "--joint", "tail");
+        Assert.Equal(2, outcome.Code);
+        Assert.Contains("wanted one of cover, head, mount, rod", outcome.Error, StringComparison.Ordinal);
+    }
+}
