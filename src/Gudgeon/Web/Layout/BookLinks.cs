@@ -14,6 +14,7 @@ internal static class BookLinks
         ("head", "Head"),
         ("bottom", "Bottom end"),
         ("fits", "Fits"),
+        ("drive", "Boost drive"),
         ("sprint", "Sprint"),
         ("measure", "Measure"),
     ];

@@ -37,6 +37,12 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
         ("limits", "Limits of size"),
     ]);
 
+    /// <summary>Boost drive.</summary>
+    public static readonly SheetLinks Drive = new("drive", "Boost drive",
+    [
+        ("belt", "Ratio and belt"),
+    ]);
+
     /// <summary>The sheet of an address; the first when it names none.</summary>
     public (string Part, string Words) Of(string? part) => All.FirstOrDefault(l => l.Part == part, All[0]);
 

@@ -1,0 +1,13 @@
+using Spectre.Console.Cli;
+
+namespace Gudgeon.Cli.Drive;
+
+/// <summary>gudgeon drive: the sheets of the boost drive, under the same words as on the page.</summary>
+internal static class DriveVerbs
+{
+    public static void Add(IConfigurator<CommandSettings> drive)
+    {
+        drive.SetDescription("Boost drive: the belt from the crank to the supercharger and what it loads.");
+        drive.AddCommand<BeltCommand>("belt").WithDescription("Ratio, course, tension by the note of the span, pull and hub load of the belt. Exit code 3: nothing known yet.").WithExample("drive", "belt", "heron.json", "--svg", "belt.svg");
+    }
+}

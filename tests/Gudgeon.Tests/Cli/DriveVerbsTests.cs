@@ -1,0 +1,41 @@
+using System.Xml.Linq;
+
+namespace Gudgeon.Tests.Cli;
+
+/// <summary>gudgeon drive on the invented twin, and on the single that has no blower.</summary>
+public sealed class DriveVerbsTests : IDisposable
+{
+    private readonly Workshop _workshop = new();
+
+    public void Dispose() => _workshop.Dispose();
+
+    [Fact]
+    public void TheBeltIsToldAndDrawn()
+    {
+        _workshop.Unpack("heron");
+        var said = _workshop.Good("drive", "belt", "heron.json", "--svg", "belt.svg");
+        Assert.Matches(@"ratio of the pulleys +1\.3226 ", said);
+        Assert.Matches(@"length that the course takes +672\.04 mm", said);
+        Assert.Contains("Caution: Set the tension with the engine off", said, StringComparison.Ordinal);
+        Assert.Contains("Belt to scale", XDocument.Parse(_workshop.Read("belt.svg")).Root!.Value, StringComparison.Ordinal);
+        Assert.Matches(@"length that the course takes +26\.458 in", _workshop.Good("drive", "belt", "heron.json", "--imperial"));
+    }
+
+    [Fact]
+    public void JsonIsInSiUnits()
+    {
+        _workshop.Unpack("heron");
+        var sheet = _workshop.Run("drive", "belt", "heron.json", "--json").Json;
+        Assert.Equal(9700 * Math.PI / 30, sheet.GetProperty("table").EnumerateArray().Last().GetProperty("speed").GetDouble(), 1e-6);
+    }
+
+    [Theory]
+    [InlineData("belt")]
+    public void ABookWithoutABlowerSaysSo(string sheet)
+    {
+        _workshop.Unpack("wren");
+        var outcome = _workshop.Run("drive", sheet, "wren.json");
+        Assert.Equal(3, outcome.Code);
+        Assert.Contains("no supercharger that the crank drives", outcome.Output, StringComparison.Ordinal);
+    }
+}
