@@ -93,7 +93,7 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Bel
             new Fact("note of the tight span as drawn", Note(drawn), Dimension.Frequency, "Hz") { Remark = "pluck it half-way, engine cold" },
             new Fact("note that was measured", view.AmountIf(Belt.SpanFrequency), Dimension.Frequency, "Hz"),
             new Fact("note of a span a tenth tighter", Note(1.1 * setUp), Dimension.Frequency, "Hz"),
-            new Fact("load on the crank pulley at rest", Sketch.Known(() => belt.HubLoad(0)), Dimension.Force, "N"));
+            new Fact("load on the crank pulley at rest", Sketch.Known(() => belt.HubLoad(BeltPull.AtRest)), Dimension.Force, "N"));
     }
 
     private static IEnumerable<DriveStep> Pull(DrivenBelt belt, BeltPull worst) => DriveWords.Step(
@@ -104,7 +104,7 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Bel
         new Fact("pull of the belt", worst.Pull, Dimension.Force, "N"),
         new Fact(belt.Toothed ? "pull that its teeth carry" : "pull at which it slips", Sketch.Known(() => belt.Capacity(worst.BeltSpeed)), Dimension.Force, "N"),
         new Fact("slack span", Sketch.Known(() => belt.SetUp() - (worst.Pull / 2)), Dimension.Force, "N"),
-        new Fact("load on the crank pulley", Sketch.Known(() => belt.HubLoad(worst.Pull)), Dimension.Force, "N"));
+        new Fact("load on the crank pulley", Sketch.Known(() => belt.HubLoad(worst)), Dimension.Force, "N"));
 
     private static IEnumerable<BeltRow> Over(View view, DrivenBelt belt)
     {
@@ -113,7 +113,7 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Bel
         {
             var blower = figures.Blower!;
             var pull = belt.At(speed, blower.DrivePower);
-            yield return new BeltRow(speed, blower.Speed, blower.DrivePower, pull.Torque, pull.Pull, Sketch.Known(() => belt.Capacity(pull.BeltSpeed)), Sketch.Known(() => belt.HubLoad(pull.Pull)));
+            yield return new BeltRow(speed, blower.Speed, blower.DrivePower, pull.Torque, pull.Pull, Sketch.Known(() => belt.Capacity(pull.BeltSpeed)), Sketch.Known(() => belt.HubLoad(pull)));
         }
     }
 }

@@ -29,8 +29,19 @@ public sealed class DriveVerbsTests : IDisposable
         Assert.Equal(9700 * Math.PI / 30, sheet.GetProperty("table").EnumerateArray().Last().GetProperty("speed").GetDouble(), 1e-6);
     }
 
+    [Fact]
+    public void TheNoseIsToldAndDrawn()
+    {
+        _workshop.Unpack("heron");
+        var said = _workshop.Good("drive", "nose", "heron.json", "--svg", "nose.svg");
+        Assert.Matches(@"torque that the key carries alone +117 N·m  the second path", said);
+        Assert.Matches(@"outboard +104 mm", said);
+        Assert.Contains("Greatest bending moment", XDocument.Parse(_workshop.Read("nose.svg")).Root!.Value, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("belt")]
+    [InlineData("nose")]
     public void ABookWithoutABlowerSaysSo(string sheet)
     {
         _workshop.Unpack("wren");

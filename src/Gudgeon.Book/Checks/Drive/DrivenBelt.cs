@@ -9,7 +9,11 @@ namespace Gudgeon.Book.Checks.Drive;
 /// <param name="Torque">Torque at the crank, N·m.</param>
 /// <param name="Pull">Pull of the belt, N.</param>
 /// <param name="BeltSpeed">m/s.</param>
-public readonly record struct BeltPull(double Speed, double Torque, double Pull, double BeltSpeed);
+public readonly record struct BeltPull(double Speed, double Torque, double Pull, double BeltSpeed)
+{
+    /// <summary>An engine that stands.</summary>
+    public static readonly BeltPull AtRest;
+}
 
 /// <summary>The belt from the crank to the blower as its values have it. What is not known reads as NaN.</summary>
 /// <param name="view">The values.</param>
@@ -64,14 +68,11 @@ public sealed class DrivenBelt(View view)
         return new BeltPull(speed, torque, torque / radius, speed * radius);
     }
 
+    /// <summary>The pulls of the engine run; empty without one.</summary>
+    public IReadOnlyList<BeltPull> Pulls() => [.. view.Duty()?.Figures.Select(f => At(f.Speed, f.Figures.Blower?.DrivePower ?? double.NaN)) ?? []];
+
     /// <summary>Where the belt pulls most over the engine run; NaN without a run.</summary>
-    public BeltPull Worst()
-    {
-        var duty = view.Duty();
-        return duty is null || duty.Points.Count == 0
-            ? new BeltPull(double.NaN, double.NaN, double.NaN, double.NaN)
-            : duty.Figures.Select(f => At(f.Speed, f.Figures.Blower?.DrivePower ?? double.NaN)).MaxBy(p => p.Torque);
-    }
+    public BeltPull Worst() => Pulls() is { Count: > 0 } pulls ? pulls.MaxBy(p => p.Torque) : new BeltPull(double.NaN, double.NaN, double.NaN, double.NaN);
 
     /// <summary>Teeth in mesh on the pulley that has fewer.</summary>
     public double InMesh()
@@ -87,11 +88,11 @@ public sealed class DrivenBelt(View view)
         ? view.Work(BeltSetting.ToothedPull, view.Amount(Belt.TensionMax), InMesh(), view.AmountOr(Belt.Mass, 0), beltSpeed)
         : Known(view.Work(BeltDrive.FromSetUpTension, SetUp(), view.AmountOr(Belt.Friction, 0.3), LeastWrap(), beltSpeed, view.AmountOr(Belt.Mass, 0), Groove).Pull);
 
-    /// <summary>Load of the belt on the crank pulley when it pulls, N.</summary>
-    public double HubLoad(double pull)
+    /// <summary>Load of the belt on the crank pulley when it pulls, N; what the belt's own turning takes of the tension presses on no pulley.</summary>
+    public double HubLoad(BeltPull at)
     {
-        var (setUp, wrap) = (SetUp(), Course().DriverWrap);
-        return view.Work(BeltDrive.HubLoad, setUp + (pull / 2), Math.Max(0, setUp - (pull / 2)), wrap);
+        var (mean, half) = (SetUp() - (view.AmountOr(Belt.Mass, 0) * at.BeltSpeed * at.BeltSpeed), at.Pull / 2);
+        return view.Work(BeltDrive.HubLoad, Math.Max(0, mean) + half, Math.Max(0, mean - half), Course().DriverWrap);
     }
 
     private IdlerSide Side => view.WordOr(Belt.IdlerOn, EnumWords.Of(nameof(IdlerSide.Back))) == EnumWords.Of(nameof(IdlerSide.Inside)) ? IdlerSide.Inside : IdlerSide.Back;

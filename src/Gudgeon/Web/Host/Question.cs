@@ -89,6 +89,9 @@ public static class Questions
     /// <summary>Ratio, course, tension and pull of the belt; takes an engine run.</summary>
     public static readonly Question<BeltSheet> DriveBelt = new("the belt", a => BeltSheet.Of(a.Now, a.Desk));
 
+    /// <summary>The nose of the crank under the belt, and its outboard bearing; takes an engine run.</summary>
+    public static readonly Question<NoseSheet> DriveNose = new("the nose of the crank", a => NoseSheet.Of(a.Now, a.Desk));
+
     /// <summary>Rods, their bolts and the strength of the crank; takes an engine run.</summary>
     public static readonly Question<RodSheet> Rods = new("rods and crank", a => RodSheet.Of(new View(a.Now, a.Desk)));
 

@@ -41,6 +41,7 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
     public static readonly SheetLinks Drive = new("drive", "Boost drive",
     [
         ("belt", "Ratio and belt"),
+        ("nose", "Nose and outboard bearing"),
     ]);
 
     /// <summary>The sheet of an address; the first when it names none.</summary>
