@@ -39,9 +39,20 @@ public sealed class DriveVerbsTests : IDisposable
         Assert.Contains("Greatest bending moment", XDocument.Parse(_workshop.Read("nose.svg")).Root!.Value, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void HitsAreToldAndDrawn()
+    {
+        _workshop.Unpack("heron");
+        var said = _workshop.Good("drive", "hits", "heron.json", "--svg", "hits.svg");
+        Assert.Matches(@"shift from gear 1 to 2 +-2782 rpm +25 ms", said);
+        Assert.Contains("shrapnel", said, StringComparison.Ordinal);
+        Assert.Contains("key alone", XDocument.Parse(_workshop.Read("hits.svg")).Root!.Value, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("belt")]
     [InlineData("nose")]
+    [InlineData("hits")]
     public void ABookWithoutABlowerSaysSo(string sheet)
     {
         _workshop.Unpack("wren");

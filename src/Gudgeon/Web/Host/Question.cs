@@ -92,6 +92,9 @@ public static class Questions
     /// <summary>The nose of the crank under the belt, and its outboard bearing; takes an engine run.</summary>
     public static readonly Question<NoseSheet> DriveNose = new("the nose of the crank", a => NoseSheet.Of(a.Now, a.Desk));
 
+    /// <summary>What start, shift and cut do to the boost drive; takes an engine run.</summary>
+    public static readonly Question<HitSheet> DriveHits = new("the hits on the drive", a => HitSheet.Of(a.Now, a.Desk));
+
     /// <summary>Rods, their bolts and the strength of the crank; takes an engine run.</summary>
     public static readonly Question<RodSheet> Rods = new("rods and crank", a => RodSheet.Of(new View(a.Now, a.Desk)));
 

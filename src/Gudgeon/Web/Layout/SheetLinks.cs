@@ -42,6 +42,7 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
     [
         ("belt", "Ratio and belt"),
         ("nose", "Nose and outboard bearing"),
+        ("hits", "Hits and burst"),
     ]);
 
     /// <summary>The sheet of an address; the first when it names none.</summary>
