@@ -23,7 +23,7 @@ public class BeltTests
         var pull = belt.At(1000, 20e3);
         Assert.Equal(20, pull.Torque, 1e-9);
         Assert.Equal(20 / (41 * 8e-3 / Math.PI / 2), pull.Pull, 1e-6);
-        Assert.Equal(pull.Pull * pull.BeltSpeed, 20e3, 1e-6);
+        Assert.Equal(20e3, pull.Pull * pull.BeltSpeed, 1e-6);
     }
 
     [Fact] // 171 Hz on 189.573 mm of 0.165 kg/m.

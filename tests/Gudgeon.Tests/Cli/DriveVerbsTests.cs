@@ -49,10 +49,20 @@ public sealed class DriveVerbsTests : IDisposable
         Assert.Contains("key alone", XDocument.Parse(_workshop.Read("hits.svg")).Root!.Value, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void HeatIsToldAndDrawn()
+    {
+        _workshop.Unpack("heron");
+        var said = _workshop.Good("drive", "heat", "heron.json", "--svg", "heat.svg");
+        Assert.Contains("Caution: Hot oil burns", said, StringComparison.Ordinal);
+        Assert.Contains("Charge before and behind its cooler", XDocument.Parse(_workshop.Read("heat.svg")).Root!.Value, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("belt")]
     [InlineData("nose")]
     [InlineData("hits")]
+    [InlineData("heat")]
     public void ABookWithoutABlowerSaysSo(string sheet)
     {
         _workshop.Unpack("wren");

@@ -95,6 +95,9 @@ public static class Questions
     /// <summary>What start, shift and cut do to the boost drive; takes an engine run.</summary>
     public static readonly Question<HitSheet> DriveHits = new("the hits on the drive", a => HitSheet.Of(a.Now, a.Desk));
 
+    /// <summary>Heat of oil tank and charge cooler; takes an engine run.</summary>
+    public static readonly Question<HeatSheet> DriveHeat = new("the heat of tank and cooler", a => HeatSheet.Of(a.Now, a.Desk));
+
     /// <summary>Rods, their bolts and the strength of the crank; takes an engine run.</summary>
     public static readonly Question<RodSheet> Rods = new("rods and crank", a => RodSheet.Of(new View(a.Now, a.Desk)));
 

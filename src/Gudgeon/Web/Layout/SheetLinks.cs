@@ -43,6 +43,7 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
         ("belt", "Ratio and belt"),
         ("nose", "Nose and outboard bearing"),
         ("hits", "Hits and burst"),
+        ("heat", "Oil tank and charge cooler"),
     ]);
 
     /// <summary>The sheet of an address; the first when it names none.</summary>
