@@ -40,4 +40,7 @@ public static class BlowerKinds
 
     /// <summary>All of them.</summary>
     public static readonly IReadOnlyList<string> All = [None, Centrifugal, Displacement, ExhaustDriven];
+
+    /// <summary>Whether the crank drives this kind.</summary>
+    public static bool IsDriven(string kind) => kind is Centrifugal or Displacement;
 }

@@ -24,6 +24,13 @@ public static class Cooler
     public static readonly Field Effectiveness = Subject.Amount("effectiveness", "Effectiveness", Dimension.Number, "", (0.2, 0.95), "three thermocouples under load", "Share of the way from delivery to coolant temperature; left out when there is no cooler.", most: 1);
     public static readonly Field CoolantTemperature = Subject.Amount("coolantTemperature", "Coolant or cooling-air temperature", Dimension.Temperature, "°C", (0, 70));
     public static readonly Field FlowArea = Subject.Amount("flowArea", "Effective flow area of the core", Dimension.Area, "mm²", (300, 10000), "flow bench at a known pressure drop");
+    public static readonly Field Area = Subject.Amount("area", "Area of the core on the charge side", Dimension.Area, "m²", (0.1, 15), help: "Fins counted with what they do; by the maker.");
+    public static readonly Field Coefficient = Subject.Amount("coefficient", "Heat through the core, on that area", Dimension.HeatTransferCoefficient, "W/(m²·K)", (15, 400), help: "By the maker, or from a measured effectiveness.");
+    public static readonly Field Passing = Subject.Choice<Calc.Cooling.CoolerFlow>("passing", "How charge and coolant pass each other", "Cross-flow when left out.");
+    public static readonly Field CoolantFlow = Subject.Amount("coolantFlow", "Coolant through the core", Dimension.MassFlow, "kg/s", (0.03, 3), "bucket and watch");
+    public static readonly Field CoolantHeat = Subject.Amount("coolantHeat", "Heat capacity of the coolant", Dimension.SpecificHeat, "J/(kg·K)", (900, 4300), help: "4186 J/(kg·K) when left out: water. Air has 1005.");
+    public static readonly Field TankWater = Subject.Amount("tankWater", "Water in the cooler's tank", Dimension.Mass, "kg", (1, 60), "scale");
+    public static readonly Field TankIce = Subject.Amount("tankIce", "Ice in it", Dimension.Mass, "kg", (0, 40), "scale", "None when left out.", zero: true);
 }
 
 /// <summary>From the exhaust valves to the open air.</summary>

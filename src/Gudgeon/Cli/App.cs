@@ -87,6 +87,8 @@ public static class App
         config.AddBranch("joints", Joints.JointVerbs.Add);
         names.Add("fits");
         config.AddBranch("fits", Fits.FitVerbs.Add);
+        names.Add("drive");
+        config.AddBranch("drive", Drive.DriveVerbs.Add);
         Verb<ServeCommand>("serve", "Serve the pages: every part of the work in a browser, from this machine only unless --share is given.").WithExample("serve", "heron.gudgeon", "--share");
         StoreVerbs(config, names);
     }

@@ -1,4 +1,5 @@
 using Gudgeon.Book.Bottom;
+using Gudgeon.Book.Drive;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Changes;
 using Gudgeon.Book.Checks;
@@ -91,6 +92,18 @@ public static class Questions
 
     /// <summary>Torsional vibration of the crank and all that hangs on it.</summary>
     public static readonly Question<TorsionSheet> Torsion = new("torsional vibration", a => TorsionSheet.Of(a.Book, a.Desk));
+
+    /// <summary>Ratio, course, tension and pull of the belt; takes an engine run.</summary>
+    public static readonly Question<BeltSheet> DriveBelt = new("the belt", a => BeltSheet.Of(a.Now, a.Desk));
+
+    /// <summary>The nose of the crank under the belt, and its outboard bearing; takes an engine run.</summary>
+    public static readonly Question<NoseSheet> DriveNose = new("the nose of the crank", a => NoseSheet.Of(a.Now, a.Desk));
+
+    /// <summary>What start, shift and cut do to the boost drive; takes an engine run.</summary>
+    public static readonly Question<HitSheet> DriveHits = new("the hits on the drive", a => HitSheet.Of(a.Now, a.Desk));
+
+    /// <summary>Heat of oil tank and charge cooler; takes an engine run.</summary>
+    public static readonly Question<HeatSheet> DriveHeat = new("the heat of tank and cooler", a => HeatSheet.Of(a.Now, a.Desk));
 
     /// <summary>Rods, their bolts and the strength of the crank; takes an engine run.</summary>
     public static readonly Question<RodSheet> Rods = new("rods and crank", a => RodSheet.Of(new View(a.Now, a.Desk)));

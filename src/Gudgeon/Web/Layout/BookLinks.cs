@@ -15,6 +15,7 @@ internal static class BookLinks
         ("bottom", "Bottom end"),
         ("joints", "Joints"),
         ("fits", "Fits"),
+        ("drive", "Boost drive"),
         ("sprint", "Sprint"),
         ("measure", "Measure"),
     ];

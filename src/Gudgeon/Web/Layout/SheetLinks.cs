@@ -48,6 +48,15 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
         ("list", "Bolt list"),
     ]);
 
+    /// <summary>Boost drive.</summary>
+    public static readonly SheetLinks Drive = new("drive", "Boost drive",
+    [
+        ("belt", "Ratio and belt"),
+        ("nose", "Nose and outboard bearing"),
+        ("hits", "Hits and burst"),
+        ("heat", "Oil tank and charge cooler"),
+    ]);
+
     /// <summary>The sheet of an address; the first when it names none.</summary>
     public (string Part, string Words) Of(string? part) => All.FirstOrDefault(l => l.Part == part, All[0]);
 

@@ -1,0 +1,89 @@
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Book.Checks.Drive;
+
+/// <summary>A check of the drive between crank and supercharger; there is none without a crank-driven one.</summary>
+public abstract class DriveCheck : Check
+{
+    public sealed override string Family => "boost drive";
+
+    public override IEnumerable<string> Instances(View view) => BlowerKinds.IsDriven(view.WordOr(Blower.Kind, BlowerKinds.None)) && Applies(view) ? [""] : [];
+
+    /// <summary>Whether the book has what it is about.</summary>
+    protected virtual bool Applies(View view) => view.Knows(Belt.Kind);
+}
+
+/// <summary>Ratio of the pulleys against the one that the engine is run with.</summary>
+public sealed class BeltRatioCheck : DriveCheck
+{
+    public override string Id => "belt-ratio";
+
+    public override string Title => "Ratio of the pulleys against blower.driveRatio";
+
+    public override string Source => "kinematics; within 1 %: common practice, no source";
+
+    public override Judgement Examine(View view, string index)
+    {
+        var (wanted, slack) = (view.Amount(Blower.DriveRatio), view.Limit("belt-ratio.within", Dimension.Number, "%", 0.01));
+        return Judgement.Between("ratio of the pulleys", new DrivenBelt(view).Ratio(), wanted * (1 - slack), wanted * (1 + slack), Dimension.Number, "", "blower.driveRatio, within 1 %");
+    }
+}
+
+/// <summary>What the belt carries against what the blower takes at its worst.</summary>
+public sealed class BeltPullCheck : DriveCheck
+{
+    public override string Id => "belt-pull";
+
+    public override string Title => "Pull that the belt carries";
+
+    public override string Source => "toothed: ISO 5295 (from memory) on the maker's tension; others: Eytelwein with centrifugal tension; 1.5 times the greatest steady pull: common practice, no source";
+
+    public override string Caution => "A belt that breaks at speed whips, and the blower stops feeding: guard it, stand out of its plane, and keep hair, gloves and rags away from a running belt.";
+
+    public override Judgement Examine(View view, string index)
+    {
+        var belt = new DrivenBelt(view);
+        var worst = belt.Worst();
+        return Judgement.AtLeast("pull that the belt carries", belt.Capacity(worst.BeltSpeed), view.Limit("belt-pull.factor", Dimension.Number, "", 1.5) * worst.Pull, Dimension.Force, "N", "1.5 times the greatest steady pull") with
+        {
+            Remark = Motion.PeakPressureCheck.At(worst.Speed),
+        };
+    }
+}
+
+/// <summary>Whether the slack span stays tight.</summary>
+public sealed class BeltSlackCheck : DriveCheck
+{
+    public override string Id => "belt-slack";
+
+    public override string Title => "Set-up tension that keeps the slack span tight";
+
+    public override string Source => "statics on fixed centres: half of the pull comes off the slack span, centrifugal tension presses on no pulley";
+
+    public override string Caution => "Set the tension with the engine off and the key out; fingers between belt and pulley are lost when somebody turns the crank.";
+
+    public override Judgement Examine(View view, string index)
+    {
+        var belt = new DrivenBelt(view);
+        var worst = belt.Worst();
+        var least = (worst.Pull / 2) + (view.AmountOr(Belt.Mass, 0) * worst.BeltSpeed * worst.BeltSpeed);
+        return Judgement.AtLeast("tension of a span at rest", belt.SetUp(), least, Dimension.Force, "N", "half of the greatest steady pull and the centrifugal tension") with { Remark = Motion.PeakPressureCheck.At(worst.Speed) };
+    }
+}
+
+/// <summary>Teeth in mesh on the pulley that has fewer.</summary>
+public sealed class BeltMeshCheck : DriveCheck
+{
+    public override string Id => "belt-mesh";
+
+    public override string Title => "Teeth in mesh";
+
+    public override string Source => "geometry; six, below which ISO 5295 derates the belt (from memory)";
+
+    public override Judgement Examine(View view, string index) =>
+        Judgement.AtLeast("teeth in mesh", new DrivenBelt(view).InMesh(), view.Limit("belt-mesh.min", Dimension.Number, "", 6), Dimension.Number, "", "ISO 5295 (from memory)");
+
+    protected override bool Applies(View view) => view.WordOr(Belt.Kind, "") == BeltKinds.Toothed;
+}

@@ -1,0 +1,123 @@
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Calc.Belts;
+
+namespace Gudgeon.Book.Checks.Drive;
+
+/// <summary>Where the belt pulls most.</summary>
+/// <param name="Speed">Crank speed, rad/s.</param>
+/// <param name="Torque">Torque at the crank, N·m.</param>
+/// <param name="Pull">Pull of the belt, N.</param>
+/// <param name="BeltSpeed">m/s.</param>
+public readonly record struct BeltPull(double Speed, double Torque, double Pull, double BeltSpeed)
+{
+    /// <summary>An engine that stands.</summary>
+    public static readonly BeltPull AtRest;
+}
+
+/// <summary>The belt from the crank to the blower as its values have it. What is not known reads as NaN.</summary>
+/// <param name="view">The values.</param>
+public sealed class DrivenBelt(View view)
+{
+    /// <summary>Whether teeth carry the pull.</summary>
+    public bool Toothed { get; } = view.WordOr(Belt.Kind, BeltKinds.Toothed) == BeltKinds.Toothed;
+
+    /// <summary>Whether an idler runs on the slack span.</summary>
+    public bool HasIdler => view.Knows(Belt.IdlerDiameter);
+
+    /// <summary>Effective diameter of the crank pulley, m.</summary>
+    public double Crank() => Diameter(Belt.CrankTeeth, Belt.CrankDiameter);
+
+    /// <summary>Effective diameter of the blower pulley, m.</summary>
+    public double Blower() => Diameter(Belt.BlowerTeeth, Belt.BlowerDiameter);
+
+    /// <summary>Speed of the blower pulley over that of the crank, without slip.</summary>
+    public double Ratio() => view.Work(BeltSetting.Ratio, Crank(), Blower());
+
+    /// <summary>Length, wraps and spans; without an idler its wrap is nought and both slack spans are the one.</summary>
+    public IdlerCourse Course()
+    {
+        var (crank, blower, centres) = (Crank(), Blower(), view.Amount(Belt.Centres));
+        if (HasIdler)
+        {
+            var course = view.Work(IdlerBelt.Course, crank, blower, centres, view.Amount(Belt.IdlerDiameter), view.Amount(Belt.IdlerAlong), view.Amount(Belt.IdlerAcross), Side);
+            return course.Length > 0 ? course : Unknown;
+        }
+
+        var open = view.Work(BeltGeometry.Open, crank, blower, centres);
+        var span = Math.Sqrt((centres * centres) - ((crank - blower) * (crank - blower) / 4));
+        return open.Length > 0
+            ? new IdlerCourse(open.Length, crank < blower ? open.SmallWrap : open.LargeWrap, crank < blower ? open.LargeWrap : open.SmallWrap, 0, span, span, span)
+            : Unknown;
+    }
+
+    /// <summary>Pulleys as the belt meets them, for the drawing.</summary>
+    public IReadOnlyList<BeltPulley> Pulleys() => HasIdler
+        ? IdlerBelt.Pulleys(Crank(), Blower(), view.Amount(Belt.Centres), view.Amount(Belt.IdlerDiameter), view.Amount(Belt.IdlerAlong), view.Amount(Belt.IdlerAcross), Side)
+        : [new(0, 0, Crank() / 2), new(view.Amount(Belt.Centres), 0, Blower() / 2)];
+
+    /// <summary>Tension of a span at rest, N: by its note where that was measured, else as drawn.</summary>
+    public double SetUp() => view.Knows(Belt.SpanFrequency)
+        ? view.Work(BeltSetting.Tension, view.Amount(Belt.SpanFrequency), view.Amount(Belt.Mass), Course().TightSpan)
+        : view.Amount(Belt.SetUpTension);
+
+    /// <summary>Pull at one crank speed for a power that the blower takes from the crank.</summary>
+    public BeltPull At(double speed, double power)
+    {
+        var (torque, radius) = (power / speed, Crank() / 2);
+        return new BeltPull(speed, torque, torque / radius, speed * radius);
+    }
+
+    /// <summary>The pulls of the engine run; empty without one.</summary>
+    public IReadOnlyList<BeltPull> Pulls() => [.. view.Duty()?.Figures.Select(f => At(f.Speed, f.Figures.Blower?.DrivePower ?? double.NaN)) ?? []];
+
+    /// <summary>Where the belt pulls most over the engine run; NaN without a run.</summary>
+    public BeltPull Worst() => Pulls() is { Count: > 0 } pulls ? pulls.MaxBy(p => p.Torque) : new BeltPull(double.NaN, double.NaN, double.NaN, double.NaN);
+
+    /// <summary>Teeth in mesh on the pulley that has fewer.</summary>
+    public double InMesh()
+    {
+        var (course, crank, blower) = (Course(), view.Count(Belt.CrankTeeth), view.Count(Belt.BlowerTeeth));
+        return crank == 0 || blower == 0 || double.IsNaN(course.Length)
+            ? double.NaN
+            : Math.Min(view.Work(BeltGeometry.TeethInMesh, crank, course.DriverWrap), view.Work(BeltGeometry.TeethInMesh, blower, course.DrivenWrap));
+    }
+
+    /// <summary>Pull that the belt carries at a belt speed, m/s: of its teeth, or at the edge of slip.</summary>
+    public double Capacity(double beltSpeed) => Toothed
+        ? view.Work(BeltSetting.ToothedPull, view.Amount(Belt.TensionMax), InMesh(), view.AmountOr(Belt.Mass, 0), beltSpeed)
+        : Known(view.Work(BeltDrive.FromSetUpTension, SetUp(), view.AmountOr(Belt.Friction, 0.3), LeastWrap(), beltSpeed, view.AmountOr(Belt.Mass, 0), Groove).Pull);
+
+    /// <summary>Load of the belt on the crank pulley when it pulls, N; what the belt's own turning takes of the tension presses on no pulley.</summary>
+    public double HubLoad(BeltPull at)
+    {
+        var (mean, half) = (SetUp() - (view.AmountOr(Belt.Mass, 0) * at.BeltSpeed * at.BeltSpeed), at.Pull / 2);
+        return view.Work(BeltDrive.HubLoad, Math.Max(0, mean) + half, Math.Max(0, mean - half), Course().DriverWrap);
+    }
+
+    private IdlerSide Side => view.WordOr(Belt.IdlerOn, EnumWords.Of(nameof(IdlerSide.Back))) == EnumWords.Of(nameof(IdlerSide.Inside)) ? IdlerSide.Inside : IdlerSide.Back;
+
+    private double Groove => view.WordOr(Belt.Kind, BeltKinds.Toothed) == BeltKinds.Ribbed ? view.AmountOr(Belt.Groove, 40 * Math.PI / 180) : Math.PI;
+
+    private static IdlerCourse Unknown => new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
+
+    private double LeastWrap()
+    {
+        var course = Course();
+        return Math.Min(course.DriverWrap, course.DrivenWrap);
+    }
+
+    private double Diameter(Field teeth, Field diameter)
+    {
+        if (!Toothed)
+        {
+            return view.Amount(diameter);
+        }
+
+        var (count, pitch) = (view.Count(teeth), view.Amount(Belt.Pitch));
+        return count == 0 ? double.NaN : view.Work(BeltSetting.PitchDiameter, count, pitch);
+    }
+
+    /// <summary>A formula of several results gives noughts for an input that is not known; a belt that pulls nothing it is not.</summary>
+    private static double Known(double pull) => pull > 0 ? pull : double.NaN;
+}

@@ -1,0 +1,119 @@
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Checks.Drive;
+using Gudgeon.Book.Drawings;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
+using Gudgeon.Calc.Belts;
+using Gudgeon.Calc.Boost;
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Book.Drive;
+
+/// <summary>The belt at one engine speed. SI.</summary>
+/// <param name="Speed">Crank speed, rad/s.</param>
+/// <param name="Rotor">Impeller or rotor speed.</param>
+/// <param name="Power">Power taken from the crank, W.</param>
+/// <param name="Torque">Torque at the crank, N·m.</param>
+/// <param name="Pull">Pull of the belt, N.</param>
+/// <param name="Carries">Pull that the belt carries at this speed, N; null when it is not known.</param>
+/// <param name="HubLoad">Load on the crank pulley, N; null when it is not known.</param>
+public sealed record BeltRow(double Speed, double Rotor, double Power, double Torque, double Pull, double? Carries, double? HubLoad);
+
+/// <summary>Ratio, course, tension and pull of the belt.</summary>
+/// <param name="Steps">Its numbers.</param>
+/// <param name="Pulleys">As the belt meets them, the slack span after the first; empty when they are not known.</param>
+/// <param name="Rows">Over the engine run.</param>
+/// <param name="Missing">What is wanted.</param>
+public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<BeltPulley> Pulleys, IReadOnlyList<BeltRow> Rows, string Missing) : IDriveSheet
+{
+    /// <summary>What it leaves out.</summary>
+    public const string Remark = "Fixed centres: the mean of both spans stays at the set-up tension; a sprung idler holds the slack span instead. Steady pulls of the engine run, without shocks, for which there is a sheet of its own. The crank pulley is the driver, and the slack span leaves it.";
+
+    private const string Running = "A running belt takes fingers, hair and rags: guard on before the engine turns, nobody in the plane of the belt.";
+    private const string Setting = "Set the tension with the engine off and the key out. Belts grow tighter hot on an aluminium case: look at the note again warm. The maker's tension goes first.";
+
+    /// <summary>The spans of the belt from each pulley to the next; empty when the pulleys are not known.</summary>
+    public IReadOnlyList<BeltSpan> Spans => [.. Pulleys.Select((p, i) => BeltSpan.Between(p, Pulleys[(i + 1) % Pulleys.Count]))];
+
+    /// <summary>The sheet of the values that hold.</summary>
+    public static BeltSheet Of(Snapshot now, DutyDesk? desk)
+    {
+        if (DriveWords.Without(now) is { Length: > 0 } none)
+        {
+            return new BeltSheet([], [], [], none);
+        }
+
+        var view = new View(now, desk);
+        var belt = new DrivenBelt(view);
+        var course = Sketch.Known(() => belt.Course().Length) is null ? null : (IdlerCourse?)belt.Course();
+        var worst = belt.Worst();
+        return new BeltSheet(
+            [.. Ratio(view, belt), .. Course(view, belt, course), .. Tension(view, belt, course), .. Pull(belt, worst)],
+            course is null ? [] : belt.Pulleys(),
+            [.. Over(view, belt)],
+            DriveWords.Missing(view));
+    }
+
+    private static IEnumerable<DriveStep> Ratio(View view, DrivenBelt belt)
+    {
+        var (crank, blower, limit) = (Sketch.Known(belt.Crank), Sketch.Known(belt.Blower), view.Amount(Engine.RevLimit));
+        var rotor = Sketch.Known(() => view.Work(RotorSpeed.FromRatio, limit, belt.Ratio(), view.AmountOr(Blower.StepUp, 1), view.AmountOr(Blower.BeltSlip, 0)));
+        return DriveWords.Step(
+            "Ratio",
+            "",
+            new Fact("pulley on the crank", crank, Dimension.Length, "mm"),
+            new Fact("pulley on the blower", blower, Dimension.Length, "mm"),
+            new Fact("ratio of the pulleys", Sketch.Known(belt.Ratio), Dimension.Number, "") { Digits = 5, Remark = $"the run is made with {Blower.DriveRatio.Print(view.AmountOr(Blower.DriveRatio, double.NaN))}" },
+            new Fact("rotor speed at the rev limit", rotor, Dimension.RotationalSpeed, "rpm") { Digits = 5, Remark = view.AmountIf(Blower.MaxSpeed) is { } most ? $"{Blower.MaxSpeed.Print(most)} allowed" : "" },
+            new Fact("belt speed at the rev limit", crank is { } d ? BeltGeometry.Speed(d, limit) : null, Dimension.Speed, "m/s"));
+    }
+
+    private static IEnumerable<DriveStep> Course(View view, DrivenBelt belt, IdlerCourse? course) => DriveWords.Step(
+        "Course",
+        Running,
+        new Fact("length that the course takes", course?.Length, Dimension.Length, "mm") { Digits = 5 },
+        new Fact("belt longer than its course by", course is { } c && view.AmountIf(Belt.Length) is { } length ? Math.Round(length - c.Length, 7) : null, Dimension.Length, "mm") { Digits = 3, Remark = "negative: it does not go on; take it up at the idler or the centres" },
+        new Fact("wrap on the crank pulley", course?.DriverWrap, Dimension.Angle, "°"),
+        new Fact("wrap on the blower pulley", course?.DrivenWrap, Dimension.Angle, "°"),
+        new Fact("wrap on the idler", belt.HasIdler ? course?.IdlerWrap : null, Dimension.Angle, "°"),
+        new Fact("teeth in mesh where fewest", belt.Toothed ? Sketch.Known(belt.InMesh) : null, Dimension.Number, "") { Digits = 3 },
+        new Fact("free tight span", course?.TightSpan, Dimension.Length, "mm"));
+
+    private static IEnumerable<DriveStep> Tension(View view, DrivenBelt belt, IdlerCourse? course)
+    {
+        var setUp = Sketch.Known(belt.SetUp);
+        var (mass, drawn) = (view.AmountIf(Belt.Mass), view.AmountIf(Belt.SetUpTension));
+        double? Note(double? tension) => tension is { } t && mass is { } m && course is { } c ? BeltSetting.Frequency(t, m, c.TightSpan) : null;
+        return DriveWords.Step(
+            "Setting the tension by ear or telephone",
+            Setting,
+            new Fact("tension of a span at rest", setUp, Dimension.Force, "N") { Remark = view.Knows(Belt.SpanFrequency) ? "from the note that was measured" : "as drawn" },
+            new Fact("note of the tight span as drawn", Note(drawn), Dimension.Frequency, "Hz") { Remark = "pluck it half-way, engine cold" },
+            new Fact("note that was measured", view.AmountIf(Belt.SpanFrequency), Dimension.Frequency, "Hz"),
+            new Fact("note of a span a tenth tighter", Note(1.1 * setUp), Dimension.Frequency, "Hz"),
+            new Fact("load on the crank pulley at rest", Sketch.Known(() => belt.HubLoad(BeltPull.AtRest)), Dimension.Force, "N"));
+    }
+
+    private static IEnumerable<DriveStep> Pull(DrivenBelt belt, BeltPull worst) => DriveWords.Step(
+        "Greatest steady pull",
+        Running,
+        new Fact("at a crank speed of", worst.Speed, Dimension.RotationalSpeed, "rpm"),
+        new Fact("torque at the crank", worst.Torque, Dimension.Torque, "N·m"),
+        new Fact("pull of the belt", worst.Pull, Dimension.Force, "N"),
+        new Fact(belt.Toothed ? "pull that its teeth carry" : "pull at which it slips", Sketch.Known(() => belt.Capacity(worst.BeltSpeed)), Dimension.Force, "N"),
+        new Fact("slack span", Sketch.Known(() => belt.SetUp() - (worst.Pull / 2)), Dimension.Force, "N"),
+        new Fact("load on the crank pulley", Sketch.Known(() => belt.HubLoad(worst)), Dimension.Force, "N"));
+
+    private static IEnumerable<BeltRow> Over(View view, DrivenBelt belt)
+    {
+        var points = view.Duty()?.Figures.Where(f => f.Figures.Blower is not null) ?? [];
+        foreach (var (speed, figures) in points)
+        {
+            var blower = figures.Blower!;
+            var pull = belt.At(speed, blower.DrivePower);
+            yield return new BeltRow(speed, blower.Speed, blower.DrivePower, pull.Torque, pull.Pull, Sketch.Known(() => belt.Capacity(pull.BeltSpeed)), Sketch.Known(() => belt.HubLoad(pull)));
+        }
+    }
+}

@@ -1,0 +1,48 @@
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Calc.Cooling;
+
+/// <summary>How the two flows of a cooler pass each other.</summary>
+public enum CoolerFlow
+{
+    /// <summary>Against each other.</summary>
+    [TradeName("counter-flow")]
+    CounterFlow,
+
+    /// <summary>Across each other, neither mixed.</summary>
+    [TradeName("cross-flow")]
+    CrossFlow,
+}
+
+/// <summary>Effectiveness of coolers from their size.</summary>
+public static class Exchanger
+{
+    /// <summary>Effectiveness of a cooler.</summary>
+    /// <param name="units">Number of transfer units: coefficient times area over the lesser capacity flow.</param>
+    /// <param name="ratio">Lesser over greater capacity flow.</param>
+    /// <param name="flow">How the flows pass each other.</param>
+    [Formula(
+        "cooler effectiveness from transfer units",
+        "counter-flow ε = (1 - exp(-N (1 - C))) / (1 - C exp(-N (1 - C))), N / (1 + N) at C = 1; cross-flow, neither mixed ε = 1 - exp((exp(-C N^0.78) - 1) N^0.22 / C)",
+        "Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed., table 11.3",
+        Provenance = Provenance.FromMemory)]
+    [return: Quantity("effectiveness", Dimension.Number, Symbol = "ε")]
+    public static double Effectiveness(
+        [Quantity("transfer units", Dimension.Number, Symbol = "N", Min = 0)] double units,
+        [Quantity("capacity ratio", Dimension.Number, Symbol = "C", Min = 0, Max = 1)] double ratio,
+        [Quantity("flow", Dimension.Number)] CoolerFlow flow = CoolerFlow.CrossFlow)
+    {
+        if (ratio < 1e-9)
+        {
+            return 1 - Math.Exp(-units);
+        }
+
+        if (flow == CoolerFlow.CrossFlow)
+        {
+            return 1 - Math.Exp((Math.Exp(-ratio * Math.Pow(units, 0.78)) - 1) * Math.Pow(units, 0.22) / ratio);
+        }
+
+        var left = Math.Exp(-units * (1 - ratio));
+        return ratio > 1 - 1e-9 ? units / (1 + units) : (1 - left) / (1 - (ratio * left));
+    }
+}

@@ -1,0 +1,89 @@
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Drive;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Values;
+using Gudgeon.Cli.Sheets;
+using ScottPlot;
+using Spectre.Console.Cli;
+
+namespace Gudgeon.Cli.Drive;
+
+/// <summary>What the sheets of the boost drive have in common on the terminal: steps with their cautions, a table, a picture.</summary>
+/// <typeparam name="TSheet">The sheet.</typeparam>
+internal abstract class DriveCommand<TSheet> : Command<SheetSettings>
+    where TSheet : IDriveSheet
+{
+    public sealed override int Execute(CommandContext context, SheetSettings settings, CancellationToken cancellationToken)
+    {
+        var file = settings.Open();
+        var sheet = Work(file.Book.Now(), Books.Desk(file, cancellationToken));
+        if (settings.Svg is not null)
+        {
+            Save(sheet, settings.Svg, settings.Imperial);
+        }
+
+        if (settings.Json)
+        {
+            Out.Json(new { steps = sheet.Steps.Select(s => new { s.Title, facts = FactLines.Json(s.Facts), s.Caution }), table = Json(sheet), sheet.Missing });
+        }
+        else
+        {
+            Print(sheet, settings.Imperial);
+        }
+
+        return sheet.Steps.Count == 0 ? 3 : 0;
+    }
+
+    /// <summary>Works the sheet.</summary>
+    protected abstract TSheet Work(Snapshot now, DutyDesk desk);
+
+    /// <summary>What the sheet leaves out.</summary>
+    protected abstract string Remark { get; }
+
+    /// <summary>Headings and rows of its table; no rows when it has none.</summary>
+    protected abstract (IReadOnlyList<string> Headings, IReadOnlyList<IReadOnlyList<string>> Rows) Table(TSheet sheet, bool imperial);
+
+    /// <summary>The table for a program, SI.</summary>
+    protected abstract object Json(TSheet sheet);
+
+    /// <summary>Panels of its picture; none when there is nothing to draw.</summary>
+    protected abstract IEnumerable<Plot> Panels(TSheet sheet, bool imperial);
+
+    private void Save(TSheet sheet, string file, bool imperial)
+    {
+        var panels = new Multiplot();
+        panels.RemovePlot(panels.GetPlot(0));
+        foreach (var panel in Panels(sheet, imperial))
+        {
+            panels.AddPlot(panel);
+        }
+
+        if (panels.Subplots.Count == 0)
+        {
+            throw new BadInputException($"--svg: there is nothing to draw. {sheet.Missing}".Trim());
+        }
+
+        Pictures.Save(panels, file);
+    }
+
+    private void Print(TSheet sheet, bool imperial)
+    {
+        foreach (var step in sheet.Steps)
+        {
+            Out.Line(step.Title);
+            FactLines.Print(step.Facts, imperial);
+            Out.LineIf(step.Caution.Length > 0, "  Caution: " + step.Caution);
+            Out.Line();
+        }
+
+        var (headings, rows) = Table(sheet, imperial);
+        if (rows.Count > 0)
+        {
+            Columns.Print(headings, rows);
+            Out.Line();
+        }
+
+        Out.LineIf(sheet.Missing.Length > 0, sheet.Missing);
+        Out.LineIf(sheet.Steps.Count > 0, Remark);
+    }
+}

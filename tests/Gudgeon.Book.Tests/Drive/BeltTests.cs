@@ -1,0 +1,79 @@
+using Gudgeon.Book.Checks;
+using Gudgeon.Book.Checks.Drive;
+using Gudgeon.Book.Drive;
+using Gudgeon.Book.Tracing;
+
+namespace Gudgeon.Book.Tests.Drive;
+
+/// <summary>The belt of the invented twin: 41 to 31 teeth of 8 mm on 190 mm centres, an idler on the back.</summary>
+public class BeltTests
+{
+    [Fact]
+    public void WithoutABlowerTheSheetSaysSo()
+    {
+        var sheet = BeltSheet.Of(DriveBooks.Wren.Now(), DriveBooks.Desk);
+        Assert.Empty(sheet.Steps);
+        Assert.Contains("no supercharger that the crank drives", sheet.Missing, StringComparison.Ordinal);
+    }
+
+    [Fact] // d = 41 · 8 mm / π; F = P / (ω d / 2).
+    public void PullAndTorqueGoTogether()
+    {
+        var belt = new DrivenBelt(new View(DriveBooks.Heron.Now()));
+        var pull = belt.At(1000, 20e3);
+        Assert.Equal(20, pull.Torque, 1e-9);
+        Assert.Equal(20 / (41 * 8e-3 / Math.PI / 2), pull.Pull, 1e-6);
+        Assert.Equal(20e3, pull.Pull * pull.BeltSpeed, 1e-6);
+    }
+
+    [Fact] // 171 Hz on 189.573 mm of 0.165 kg/m.
+    public void TheNoteThatWasMeasuredGoesBeforeTheDrawing()
+    {
+        Assert.Equal(4 * 0.165 * 0.189573 * 0.189573 * 171 * 171, new DrivenBelt(new View(DriveBooks.Heron.Now())).SetUp(), 0.05);
+        Assert.Equal(1.1 * 1.1, DriveBooks.Of(DriveBooks.Heron.Changed("higher", ("belt.spanFrequency", "188.1 Hz")), "belt-slack").Judgement!.Value / DriveBooks.Of(DriveBooks.Heron, "belt-slack").Judgement!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void ALooserBeltFallsShort()
+    {
+        Assert.Equal(Verdict.Holds, DriveBooks.Of(DriveBooks.Heron, "belt-slack").Verdict);
+        Assert.Equal(Verdict.FallsShort, DriveBooks.Of(DriveBooks.Heron.Changed("loose", ("belt.spanFrequency", "140 Hz")), "belt-slack").Verdict);
+    }
+
+    [Theory]
+    [InlineData("41", Verdict.Holds)]
+    [InlineData("42", Verdict.FallsShort)]
+    public void PulleysMustGiveTheRatioOfTheRun(string teeth, Verdict verdict) =>
+        Assert.Equal(verdict, DriveBooks.Of(DriveBooks.Heron.Changed("other", ("belt.crankTeeth", teeth)), "belt-ratio").Verdict);
+
+    [Fact] // Below six teeth in mesh the belt is derated: an idler that takes the wrap away is not forgiven.
+    public void FewTeethInMeshFallShort() =>
+        Assert.Equal(Verdict.FallsShort, DriveBooks.Of(DriveBooks.Heron.Limited("belt-mesh.min", "16"), "belt-mesh").Verdict);
+
+    [Fact] // Eytelwein from the set-up tension, C10's wedge: q = exp(0.3 θ / sin 20°).
+    public void RibbedBeltsSlip()
+    {
+        var ribbed = DriveBooks.Heron.Changed("ribbed", ("belt.kind", "V-ribbed"), ("belt.crankDiameter", "104.4 mm"), ("belt.blowerDiameter", "78.9 mm"), ("belt.mass", "0.08 kg/m"), ("belt.spanFrequency", "260 Hz"));
+        var belt = new DrivenBelt(new View(ribbed.Now()));
+        var wrap = Math.Min(belt.Course().DriverWrap, belt.Course().DrivenWrap);
+        var q = Math.Exp(0.3 * wrap / Math.Sin(20 * Math.PI / 180));
+        Assert.Equal(2 * (belt.SetUp() - (0.08 * 50 * 50)) * (q - 1) / (q + 1), belt.Capacity(50), 1e-6);
+        Assert.Equal("pull at which it slips", BeltSheet.Of(ribbed.Now(), DriveBooks.Desk).Steps[^1].Facts[3].Name);
+    }
+
+    [Fact]
+    public void WhatIsNotKnownIsWanted()
+    {
+        var finding = DriveBooks.Of(DriveBooks.Heron with { Changes = [.. DriveBooks.Heron.Changes.Select(c => c with { Values = c.Values.Where(v => v.Key is not "belt.centres").ToDictionary(StringComparer.Ordinal) })] }, "belt-slack");
+        Assert.Equal(Verdict.NotKnownYet, finding.Verdict);
+        Assert.Contains("belt.centres", finding.Trace.Missing);
+    }
+
+    [Fact] // The spans and arcs of the drawing are those of the formula.
+    public void TheDrawingIsTheCourse()
+    {
+        var sheet = BeltSheet.Of(DriveBooks.Heron.Now(), DriveBooks.Desk);
+        var arcs = sheet.Pulleys.Select((p, i) => Math.Abs(p.Radius) * Calc.Belts.BeltSpan.Wrap(p, sheet.Spans[(i + 2) % 3], sheet.Spans[i])).Sum();
+        Assert.Equal(sheet.Steps[1].Facts[0].Value!.Value, sheet.Spans.Sum(s => s.Length) + arcs, 1e-9);
+    }
+}

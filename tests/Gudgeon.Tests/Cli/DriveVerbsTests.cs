@@ -1,0 +1,73 @@
+using System.Xml.Linq;
+
+namespace Gudgeon.Tests.Cli;
+
+/// <summary>gudgeon drive on the invented twin, and on the single that has no blower.</summary>
+public sealed class DriveVerbsTests : IDisposable
+{
+    private readonly Workshop _workshop = new();
+
+    public void Dispose() => _workshop.Dispose();
+
+    [Fact]
+    public void TheBeltIsToldAndDrawn()
+    {
+        _workshop.Unpack("heron");
+        var said = _workshop.Good("drive", "belt", "heron.json", "--svg", "belt.svg");
+        Assert.Matches(@"ratio of the pulleys +1\.3226 ", said);
+        Assert.Matches(@"length that the course takes +672\.04 mm", said);
+        Assert.Contains("Caution: Set the tension with the engine off", said, StringComparison.Ordinal);
+        Assert.Contains("Belt to scale", XDocument.Parse(_workshop.Read("belt.svg")).Root!.Value, StringComparison.Ordinal);
+        Assert.Matches(@"length that the course takes +26\.458 in", _workshop.Good("drive", "belt", "heron.json", "--imperial"));
+    }
+
+    [Fact]
+    public void JsonIsInSiUnits()
+    {
+        _workshop.Unpack("heron");
+        var sheet = _workshop.Run("drive", "belt", "heron.json", "--json").Json;
+        Assert.Equal(9700 * Math.PI / 30, sheet.GetProperty("table").EnumerateArray().Last().GetProperty("speed").GetDouble(), 1e-6);
+    }
+
+    [Fact]
+    public void TheNoseIsToldAndDrawn()
+    {
+        _workshop.Unpack("heron");
+        var said = _workshop.Good("drive", "nose", "heron.json", "--svg", "nose.svg");
+        Assert.Matches(@"torque that the key carries alone +117 N·m  the second path", said);
+        Assert.Matches(@"outboard +104 mm", said);
+        Assert.Contains("Greatest bending moment", XDocument.Parse(_workshop.Read("nose.svg")).Root!.Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void HitsAreToldAndDrawn()
+    {
+        _workshop.Unpack("heron");
+        var said = _workshop.Good("drive", "hits", "heron.json", "--svg", "hits.svg");
+        Assert.Matches(@"shift from gear 1 to 2 +-2782 rpm +25 ms", said);
+        Assert.Contains("shrapnel", said, StringComparison.Ordinal);
+        Assert.Contains("key alone", XDocument.Parse(_workshop.Read("hits.svg")).Root!.Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void HeatIsToldAndDrawn()
+    {
+        _workshop.Unpack("heron");
+        var said = _workshop.Good("drive", "heat", "heron.json", "--svg", "heat.svg");
+        Assert.Contains("Caution: Hot oil burns", said, StringComparison.Ordinal);
+        Assert.Contains("Charge before and behind its cooler", XDocument.Parse(_workshop.Read("heat.svg")).Root!.Value, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("belt")]
+    [InlineData("nose")]
+    [InlineData("hits")]
+    [InlineData("heat")]
+    public void ABookWithoutABlowerSaysSo(string sheet)
+    {
+        _workshop.Unpack("wren");
+        var outcome = _workshop.Run("drive", sheet, "wren.json");
+        Assert.Equal(3, outcome.Code);
+        Assert.Contains("no supercharger that the crank drives", outcome.Output, StringComparison.Ordinal);
+    }
+}
