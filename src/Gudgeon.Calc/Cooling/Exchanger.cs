@@ -23,7 +23,7 @@ public static class Exchanger
     /// <param name="flow">How the flows pass each other.</param>
     [Formula(
         "cooler effectiveness from transfer units",
-        "counter-flow ε = (1 - exp(-N (1 - C))) / (1 - C exp(-N (1 - C))), N / (1 + N) at C = 1; cross-flow, neither mixed ε = 1 - exp((exp(-C N^0.78) - 1) N^0.22 / C)",
+        "opposed ε = (1 - exp(-N (1 - C))) / (1 - C exp(-N (1 - C))), N / (1 + N) at C = 1; crossing, neither mixed ε = 1 - exp((exp(-C N^0.78) - 1) N^0.22 / C)",
         "Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed., table 11.3",
         Provenance = Provenance.FromMemory)]
     [return: Quantity("effectiveness", Dimension.Number, Symbol = "ε")]

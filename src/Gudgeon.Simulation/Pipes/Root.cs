@@ -13,6 +13,7 @@ internal interface IBalance
 internal static class Root
 {
     private const double Closely = 1e-9;
+    private const int Patient = 12;
 
     /// <summary>Secants from where the root last was, inside a bracket that every value narrows; halved when a secant leaves it.</summary>
     /// <param name="balance">The balance: not above zero at the lower end, not below at the upper.</param>
@@ -36,7 +37,8 @@ internal static class Root
             }
 
             var next = turn == 0 ? x * (value < 0 ? 1.002 : 0.998) : x - (value * (x - before) / (value - beforeValue));
-            if (!(next > low && next < high))
+            // Where the balance bends sharply secants creep along one side: then every other step halves.
+            if (!(next > low && next < high) || (turn > Patient && turn % 2 == 0))
             {
                 next = 0.5 * (low + high);
             }

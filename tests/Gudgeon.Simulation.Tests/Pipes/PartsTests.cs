@@ -42,6 +42,14 @@ public class PartsTests
         Assert.Equal(1, Root.Find(ref balance, 0, 1e5, start * 1e5) / (root * 1e5), 1e-6);
     });
 
+    /// <summary>Secants that creep along a sharp bend do not run out of turns.</summary>
+    [Fact]
+    public void ARootBehindASharpBendIsFound()
+    {
+        var balance = new Growing(4e5 / 83, 5);
+        Assert.Equal(1, Root.Find(ref balance, 0, 1e5, 2e5 / 97) / (4e5 / 83), 1e-6);
+    }
+
     /// <summary>A pipe filled from what another of the same cells held is in the same state; one of other cells has its shape.</summary>
     [Theory]
     [InlineData(40)]
