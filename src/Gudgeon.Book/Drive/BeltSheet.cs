@@ -21,12 +21,28 @@ namespace Gudgeon.Book.Drive;
 /// <param name="HubLoad">Load on the crank pulley, N; null when it is not known.</param>
 public sealed record BeltRow(double Speed, double Rotor, double Power, double Torque, double Pull, double? Carries, double? HubLoad);
 
+/// <summary>A pulley to draw. SI.</summary>
+/// <param name="X">Axis.</param>
+/// <param name="Y">Axis.</param>
+/// <param name="Radius">Of the pitch line; negative where the back of the belt runs on it.</param>
+/// <param name="Wrap">Angle over which the belt lies on it, rad.</param>
+public sealed record DrawnPulley(double X, double Y, double Radius, double Wrap);
+
+/// <summary>A free span to draw. SI.</summary>
+/// <param name="FromX">Where the belt leaves.</param>
+/// <param name="FromY">Where the belt leaves.</param>
+/// <param name="ToX">Where it arrives.</param>
+/// <param name="ToY">Where it arrives.</param>
+/// <param name="Length">Its length.</param>
+public sealed record DrawnSpan(double FromX, double FromY, double ToX, double ToY, double Length);
+
 /// <summary>Ratio, course, tension and pull of the belt.</summary>
 /// <param name="Steps">Its numbers.</param>
 /// <param name="Pulleys">As the belt meets them, the slack span after the first; empty when they are not known.</param>
+/// <param name="Spans">From each pulley to the next; empty when the pulleys are not known.</param>
 /// <param name="Rows">Over the engine run.</param>
 /// <param name="Missing">What is wanted.</param>
-public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<BeltPulley> Pulleys, IReadOnlyList<BeltRow> Rows, string Missing) : IDriveSheet
+public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<DrawnPulley> Pulleys, IReadOnlyList<DrawnSpan> Spans, IReadOnlyList<BeltRow> Rows, string Missing) : IDriveSheet
 {
     /// <summary>What it leaves out.</summary>
     public const string Remark = "Fixed centres: the mean of both spans stays at the set-up tension; a sprung idler holds the slack span instead. Steady pulls of the engine run, without shocks, for which there is a sheet of its own. The crank pulley is the driver, and the slack span leaves it.";
@@ -34,24 +50,24 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Bel
     private const string Running = "A running belt takes fingers, hair and rags: guard on before the engine turns, nobody in the plane of the belt.";
     private const string Setting = "Set the tension with the engine off and the key out. Belts grow tighter hot on an aluminium case: look at the note again warm. The maker's tension goes first.";
 
-    /// <summary>The spans of the belt from each pulley to the next; empty when the pulleys are not known.</summary>
-    public IReadOnlyList<BeltSpan> Spans => [.. Pulleys.Select((p, i) => BeltSpan.Between(p, Pulleys[(i + 1) % Pulleys.Count]))];
-
     /// <summary>The sheet of the values that hold.</summary>
     public static BeltSheet Of(Snapshot now, DutyDesk? desk)
     {
         if (DriveWords.Without(now) is { Length: > 0 } none)
         {
-            return new BeltSheet([], [], [], none);
+            return new BeltSheet([], [], [], [], none);
         }
 
         var view = new View(now, desk);
         var belt = new DrivenBelt(view);
         var course = Sketch.Known(() => belt.Course().Length) is null ? null : (IdlerCourse?)belt.Course();
         var worst = belt.Worst();
+        var pulleys = course is null ? [] : belt.Pulleys();
+        List<BeltSpan> spans = [.. pulleys.Select((p, i) => BeltSpan.Between(p, pulleys[(i + 1) % pulleys.Count]))];
         return new BeltSheet(
             [.. Ratio(view, belt), .. Course(view, belt, course), .. Tension(view, belt, course), .. Pull(belt, worst)],
-            course is null ? [] : belt.Pulleys(),
+            [.. pulleys.Select((p, i) => new DrawnPulley(p.X, p.Y, p.Radius, BeltSpan.Wrap(p, spans[(i + spans.Count - 1) % spans.Count], spans[i])))],
+            [.. spans.Select(s => new DrawnSpan(s.FromX, s.FromY, s.ToX, s.ToY, s.Length))],
             [.. Over(view, belt)],
             DriveWords.Missing(view));
     }

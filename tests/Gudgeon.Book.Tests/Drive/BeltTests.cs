@@ -73,7 +73,7 @@ public class BeltTests
     public void TheDrawingIsTheCourse()
     {
         var sheet = BeltSheet.Of(DriveBooks.Heron.Now(), DriveBooks.Desk);
-        var arcs = sheet.Pulleys.Select((p, i) => Math.Abs(p.Radius) * Calc.Belts.BeltSpan.Wrap(p, sheet.Spans[(i + 2) % 3], sheet.Spans[i])).Sum();
+        var arcs = sheet.Pulleys.Select(p => Math.Abs(p.Radius) * p.Wrap).Sum();
         Assert.Equal(sheet.Steps[1].Facts[0].Value!.Value, sheet.Spans.Sum(s => s.Length) + arcs, 1e-9);
     }
 }

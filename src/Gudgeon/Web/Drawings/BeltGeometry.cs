@@ -1,5 +1,4 @@
 using Gudgeon.Book.Drive;
-using Gudgeon.Calc.Belts;
 
 namespace Gudgeon.Web.Drawings;
 
@@ -23,7 +22,7 @@ public sealed class BeltGeometry
         _scale = Math.Min((Width - (2 * Edge)) / wide, Most / high);
         Height = (high * _scale) + (2 * Edge);
         var spans = sheet.Spans;
-        Belt = string.Concat(spans.Select((s, i) => $"{(i == 0 ? "M" : "L")}{Point(s.FromX, s.FromY)}L{Point(s.ToX, s.ToY)}{Arc(pulleys[(i + 1) % pulleys.Count], s, spans[(i + 1) % spans.Count])}")) + "Z";
+        Belt = string.Concat(spans.Select((s, i) => $"{(i == 0 ? "M" : "L")}{Point(s.FromX, s.FromY)}L{Point(s.ToX, s.ToY)}{Arc(pulleys[(i + 1) % pulleys.Count], spans[(i + 1) % spans.Count])}")) + "Z";
         Pulleys = [.. pulleys.Zip(Cli.Drive.BeltNames.Of(pulleys.Count)).Select(p => (X(p.First.X), Y(p.First.Y), Math.Abs(p.First.Radius) * _scale, p.Second))];
         Numbers =
         [
@@ -54,10 +53,10 @@ public sealed class BeltGeometry
     private string Point(double x, double y) => $"{Px.Of(X(x))} {Px.Of(Y(y))}";
 
     /// <summary>The belt round a pulley: clockwise to the eye where its inside runs on it.</summary>
-    private string Arc(BeltPulley pulley, BeltSpan arrives, BeltSpan leaves)
+    private string Arc(DrawnPulley pulley, DrawnSpan leaves)
     {
         var radius = Px.Of(Math.Abs(pulley.Radius) * _scale);
-        var large = BeltSpan.Wrap(pulley, arrives, leaves) > Math.PI ? 1 : 0;
+        var large = pulley.Wrap > Math.PI ? 1 : 0;
         return $"A{radius} {radius} 0 {large} {(pulley.Radius > 0 ? 1 : 0)} {Point(leaves.FromX, leaves.FromY)}";
     }
 }
