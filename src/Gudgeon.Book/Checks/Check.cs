@@ -24,6 +24,9 @@ public abstract class Check
     /// <summary>Cautions that stand beside the finding; empty when the work cannot hurt anybody.</summary>
     public virtual string Caution => "";
 
+    /// <summary>Whether a part gives where it falls short: not so where two values of the book are merely held against each other.</summary>
+    public virtual bool Gives => true;
+
     /// <summary>Index keys of the instances that it applies to; an empty key for the engine as a whole; none when the build has no such part.</summary>
     public virtual IEnumerable<string> Instances(View view) => [""];
 

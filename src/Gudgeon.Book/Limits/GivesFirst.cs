@@ -96,7 +96,7 @@ public static class GivesFirst
         dropped.AddRange(findings.Where(f => f.Verdict != Verdict.NotKnownYet && reserves[f.Id].Exists(double.IsNaN)).Select(f => $"{f.Id} is not known at some level"));
         var target = new View(snapshot).AmountIf(Target.Power);
         var rungs = findings
-            .Where(f => f.Check.Family != "goal" && Moves(reserves[f.Id]))
+            .Where(f => f.Check.Family != "goal" && f.Check.Gives && Moves(reserves[f.Id]))
             .Select(f => Rung(f, reserves[f.Id], levels))
             .OrderBy(r => r.GivesBelow ? 0 : r.Power is null ? 2 : 1)
             .ThenBy(r => (varied == Engine.RevLimit ? r.Value : r.Power) ?? 0)

@@ -55,7 +55,7 @@ public class OverviewTests(Browsing browsing) : IClassFixture<Browsing>
         Assert.EndsWith("/engine?field=" + Uri.EscapeDataString("bearing[bigEnd.2].housing"), await wanted.GetAttributeAsync("href"), StringComparison.Ordinal);
         await page.GetByRole(AriaRole.Link, new() { Name = "7 falls short" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "falls short 7" })).ToHaveAttributeAsync("aria-pressed", "true");
-        await Expect(page.Locator(".finding")).ToHaveCountAsync(5);
+        await Expect(page.Locator(".finding")).ToHaveCountAsync(7);
     }
 
     /// <summary>An edit by another program shows without loading again, with whose it is.</summary>

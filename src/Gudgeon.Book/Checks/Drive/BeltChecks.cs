@@ -24,6 +24,8 @@ public sealed class BeltRatioCheck : DriveCheck
 
     public override string Source => "kinematics; within 1 %: common practice, no source";
 
+    public override bool Gives => false;
+
     public override Judgement Examine(View view, string index)
     {
         var (wanted, slack) = (view.Amount(Blower.DriveRatio), view.Limit("belt-ratio.within", Dimension.Number, "%", 0.01));
