@@ -63,6 +63,7 @@ public sealed record BalanceSheet(
     IReadOnlyList<MountLoad> Mounts,
     IReadOnlyList<string> Missing)
 {
+    /// <summary>Densities of tungsten heavy metal and of steel, kg/m³: from memory.</summary>
     private const double HeavyMetal = 17000, Steel = 7850;
 
     /// <summary>Orders that are told one by one.</summary>
@@ -122,7 +123,7 @@ public sealed record BalanceSheet(
             Shaking = shaking,
             Orders = [.. Told.Select(o => Order(shaking, o))],
             Bare = shafts.Count == 0 ? [] : Simulation.Crank.Shaking.Of(line, [], wish.Speed, wish.About) is var bare ? [.. Told.Select(o => Order(bare, o))] : [],
-            Shafts = [.. Enumerable.Range(0, shafts.Count).Select(i => Shaft(view, line, shafts, i, wish))],
+            Shafts = [.. Enumerable.Range(0, shafts.Count).Select(i => Shaft(view, line, shafts, i, shaking))],
             Mounts = shares?.Loads(shaking, Told) ?? [],
             Missing = mounts.Count > 0 && shares is null ? [.. sheet.Missing, $"The loads on the mounts are not known: {mounts.Count} given, wanted three or more that are not in a line."] : sheet.Missing,
         };
@@ -130,12 +131,13 @@ public sealed record BalanceSheet(
 
     private static OrderRow Order(Shaking shaking, double order) => new(shaking.ForceAt(order), shaking.CoupleAt(order), shaking.RollAt(order).Magnitude);
 
-    private static ShaftRow Shaft(View view, CrankLine line, IReadOnlyList<Spinner> shafts, int place, (double Speed, double? About) wish)
+    private static ShaftRow Shaft(View view, CrankLine line, IReadOnlyList<Spinner> shafts, int place, Shaking now)
     {
         var shaft = shafts[place];
         double? tooth = view.Knows(Balancer.Teeth, shaft.Name) ? 2 * Math.PI / view.Count(Balancer.Teeth, shaft.Name) : null;
-        OrderRow With(double early) => Order(Simulation.Crank.Shaking.Of(line, [.. shafts.Select((s, i) => i == place ? s.Advanced(early) : s)], wish.Speed, wish.About), Math.Abs(shaft.Ratio));
-        return new ShaftRow(ShaftTiming.Of(line, shafts, place, BalanceAssembly.Length(line)), tooth, With(0), tooth is { } e ? With(e) : null, tooth is { } l ? With(-l) : null);
+        OrderRow Own(Shaking of) => Order(of, Math.Abs(shaft.Ratio));
+        OrderRow With(double early) => Own(Simulation.Crank.Shaking.Of(line, [.. shafts.Select((s, i) => i == place ? s.Advanced(early) : s)], now.Speed, now.About));
+        return new ShaftRow(ShaftTiming.Of(line, shafts, place, BalanceAssembly.Length(line)), tooth, Own(now), tooth is { } e ? With(e) : null, tooth is { } l ? With(-l) : null);
     }
 
     private static RodRow Weighed(View view, string cylinder) => new(

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Bearings;
@@ -15,7 +14,7 @@ internal static class BearingFilm
     {
         var oil = EngineOil.Of(view);
         var clearance = WarmBearing.Of(view, index).Clearance(view, index);
-        var feed = view.Knows(Bearing.Feed, index) ? view.Choice<OilFeed>(Bearing.Feed, index) ?? OilFeed.Hole : BearingFit.IsBigEnd(index) ? OilFeed.Hole : OilFeed.HalfGroove;
+        var feed = view.ChoiceOr(Bearing.Feed, BearingFit.IsBigEnd(index) ? OilFeed.Hole : OilFeed.HalfGroove, index);
         var (diameter, width, pressure, temperature) = (BearingFit.Journal(view, index), view.Amount(Bearing.Width, index), view.Amount(Oil.Pressure), view.Amount(Oil.Temperature));
         return oil is not { } known || double.IsNaN(clearance + diameter + width + pressure + temperature) ? null : new FilmSpec
         {
@@ -52,7 +51,7 @@ internal static class BearingFilm
 
     /// <summary>The cylinder of a big end: "bigEnd.2" is that of the second; null when there is no such cylinder.</summary>
     public static ThrowLoads? BigEnd(CrankLoads loads, string index) =>
-        int.TryParse(index.AsSpan(index.LastIndexOf('.') + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= loads.Throws.Count ? loads.Throws[number - 1] : null;
+        CycleLoads.Throw(loads, index[(index.LastIndexOf('.') + 1)..]);
 
     /// <summary>The crank turns from y to x of its loads, a journal from x to y of its course: the axes change places.</summary>
     private static OrbitCourse Turned(LoadCourse load, Func<int, double> entrainment, int count) => new(load.Y, load.X, [.. Enumerable.Range(0, count).Select(entrainment)], 4 * Math.PI);

@@ -118,9 +118,9 @@ public sealed record BearingsSheet(
             view.AmountIf(Bearing.ClearanceMax, index),
             run?.Load.Greatest.Load,
             state?.Least.Film,
-            state is null ? null : FilmAngle.Degrees(loads!, state.Least.At),
+            state is null ? null : CyclePlace.Degrees(loads!.Throws[0].Angle[state.Least.At]),
             state?.Peak.Pressure,
-            state is null ? null : FilmAngle.Degrees(loads!, state.Peak.At),
+            state is null ? null : CyclePlace.Degrees(loads!.Throws[0].Angle[state.Peak.At]),
             state?.Temperature,
             state?.Flow,
             state?.Loss);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Simulation.Crank;
@@ -27,6 +28,14 @@ internal static class CycleLoads
         var peak = duty.PeakPressure.Speed;
         return [.. Enumerable.Range(0, duty.Points.Count).Where(i => i == duty.Points.Count - 1 || duty.Points[i].Speed == peak).Select(i => At(view, duty, line, i)).OfType<CrankLoads>()];
     }
+
+    /// <summary>Those loads and, among them, those of one throw; none for a cylinder that the crank has not.</summary>
+    public static IReadOnlyList<(CrankLoads Loads, ThrowLoads Throw)> Hardest(View view, string cylinder) =>
+        [.. Hardest(view).Select(l => (l, Throw(l, cylinder))).Where(p => p.Item2 is not null).Select(p => (p.l, p.Item2!))];
+
+    /// <summary>Loads of a cylinder's throw; null for one that the crank has not.</summary>
+    public static ThrowLoads? Throw(CrankLoads loads, string cylinder) =>
+        int.TryParse(cylinder, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= loads.Throws.Count ? loads.Throws[number - 1] : null;
 
     private static CrankLoads? At(View view, EngineDuty duty, CrankLine line, int point)
     {

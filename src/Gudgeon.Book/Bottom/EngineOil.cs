@@ -9,6 +9,7 @@ namespace Gudgeon.Book.Bottom;
 /// <summary>The oil of a book: by its maker's viscosities, else a middling oil of its grade.</summary>
 internal static class EngineOil
 {
+    /// <summary>Density at 15 °C, kg/m³, and heat of a warm engine oil, J/(kg·K): common practice, no source.</summary>
     private const double UsualDensity = 870;
     private const double SpecificHeat = 2000;
 

@@ -30,7 +30,7 @@ public sealed record LoadsSheet(IReadOnlyList<LoadsRow> Rows, IReadOnlyList<stri
     public const string Remark = "Gas of the engine run at full load and inertia of pistons and rods, the rod counted as two masses; friction and weight left out. The crank counts as hinged at its main bearings, so that each pin loads the two beside it as a beam does (common practice, no source).";
 
     /// <summary>Speed of the cycle shown, to the whole turn a minute, for people.</summary>
-    public string At => Shown is null ? "" : Engine.RevLimit.Print(Math.Round(Shown.Speed * 30 / Math.PI) * Math.PI / 30);
+    public string At => Shown is null ? "" : Figures.Rpm(Shown.Speed);
 
     /// <summary>The sheet of the values that hold.</summary>
     /// <param name="view">With a desk: it takes an engine run.</param>
@@ -58,7 +58,7 @@ public sealed record LoadsSheet(IReadOnlyList<LoadsRow> Rows, IReadOnlyList<stri
     public static LoadCourse OnPin(ThrowLoads cylinder) => new(cylinder.Tangential, cylinder.Radial);
 
     /// <summary>Degrees of a cylinder's throw after its firing top dead centre, 0 to 720, rising, each with its place in the cycle.</summary>
-    public static IReadOnlyList<(double Degrees, int At)> AfterFiring(ThrowLoads cylinder) => [.. cylinder.Angle.Select((a, i) => (Degrees(a), i)).OrderBy(p => p.Item1)];
+    public static IReadOnlyList<(double Degrees, int At)> AfterFiring(ThrowLoads cylinder) => [.. cylinder.Angle.Select((a, i) => (CyclePlace.Degrees(a), i)).OrderBy(p => p.Item1)];
 
     private static LoadsRow Row(CrankLoads loads) => new(
         loads.Speed,
@@ -92,17 +92,11 @@ public sealed record LoadsSheet(IReadOnlyList<LoadsRow> Rows, IReadOnlyList<stri
 
         for (var m = 0; m < mains.Count; m++)
         {
-            yield return new Fact($"greatest load on bearing {mains[m]}", loads.Mains[m].Greatest.Load, Dimension.Force, "kN") { Remark = $"at {Figures.Number(Degrees(loads.Angles[loads.Mains[m].Greatest.At]), 3)}° of the first cylinder's cycle" };
+            yield return new Fact($"greatest load on bearing {mains[m]}", loads.Mains[m].Greatest.Load, Dimension.Force, "kN") { Remark = $"at {Figures.Number(CyclePlace.Degrees(loads.Angles[loads.Mains[m].Greatest.At]), 3)}° of the first cylinder's cycle" };
         }
     }
 
     private static Fact Force(string name, double value, ThrowLoads t, int at) => new(name, value, Dimension.Force, "kN") { Remark = $"at {Degrees(t, at)}" };
 
-    private static string Degrees(ThrowLoads t, int at) => $"{Figures.Number(Degrees(t.Angle[at]), 3)}° after firing TDC";
-
-    private static double Degrees(double angle)
-    {
-        var degrees = Math.Round(angle * 180 / Math.PI, 1);
-        return degrees - (720 * Math.Floor(degrees / 720));
-    }
+    private static string Degrees(ThrowLoads t, int at) => $"{Figures.Number(CyclePlace.Degrees(t.Angle[at]), 3)}° after firing TDC";
 }

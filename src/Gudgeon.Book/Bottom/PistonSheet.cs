@@ -82,7 +82,7 @@ public sealed record PistonSheet(IReadOnlyList<PistonFigures> Pistons, string Mi
     private static IEnumerable<Fact> PinFacts(LoadedPin pin)
     {
         var (push, pull) = (pin.Push, pin.Pull);
-        var (stress, oval) = (Known(() => pin.Stress(push.Load)), Known(() => pin.Ovality(push.Load)));
+        var (stress, oval) = (Sketch.Known<PinStresses>(() => pin.Stress(push.Load)), Sketch.Known<PinOvality>(() => pin.Ovality(push.Load)));
         return
         [
             RodSheet.Force("greatest push on the pin", Sketch.Known(() => push.Load)) with { Remark = RodSheet.At(push.Speed) },
@@ -132,23 +132,6 @@ public sealed record PistonSheet(IReadOnlyList<PistonFigures> Pistons, string Mi
             cold - stretch - (rock ?? 0) - clearances - (growth ?? 0));
     }
 
-    private static double Acceleration(View view, string cylinder)
-    {
-        var motion = view.Work(SliderCrank.Motion, view.Amount(Crank.Stroke) / 2, view.Amount(Rod.Length, cylinder), 0.0, view.Amount(Engine.RevLimit), 0.0);
-        return motion == default ? double.NaN : motion.Acceleration;
-    }
-
-    /// <summary>A result of several numbers; null where they are not known or no formula takes them.</summary>
-    private static T? Known<T>(Func<T> work)
-        where T : struct
-    {
-        try
-        {
-            return work();
-        }
-        catch (Exception e) when (e is OutOfRangeException or FormulaDomainException)
-        {
-            return null;
-        }
-    }
+    private static double Acceleration(View view, string cylinder) =>
+        view.Work(SliderCrank.Motion, view.Amount(Crank.Stroke) / 2, view.Amount(Rod.Length, cylinder), 0.0, view.Amount(Engine.RevLimit), 0.0).Acceleration;
 }

@@ -119,7 +119,7 @@ public sealed record RodSheet(IReadOnlyList<RodFigures> Rods, IReadOnlyList<RodB
 
     internal static string Named(string part, string cylinder) => cylinder.Length > 0 ? $"{part} {cylinder}" : part;
 
-    internal static string At(double speed) => double.IsNaN(speed) ? "" : $"at {Engine.RevLimit.Print(Math.Round(speed * 30 / Math.PI) * Math.PI / 30)}";
+    internal static string At(double speed) => double.IsNaN(speed) ? "" : $"at {Figures.Rpm(speed)}";
 
     internal static Fact Force(string name, double? si) => new(name, si, Dimension.Force, "kN");
 

@@ -50,15 +50,5 @@ public sealed record ThrowFigures(string Cylinder, IReadOnlyList<Fact> Facts, do
     }
 
     /// <summary>A fillet; null also where its measures lie outside the rule.</summary>
-    private static FilletStress? Fillet(Func<FilletStress?> work)
-    {
-        try
-        {
-            return work() is { } fillet && double.IsFinite(fillet.Stress + fillet.Strength) ? fillet : null;
-        }
-        catch (Exception e) when (e is OutOfRangeException or FormulaDomainException)
-        {
-            return null;
-        }
-    }
+    private static FilletStress? Fillet(Func<FilletStress?> work) => Sketch.Known(work) is { } fillet && double.IsFinite(fillet.Stress + fillet.Strength) ? fillet : null;
 }

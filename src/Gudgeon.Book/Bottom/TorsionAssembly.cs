@@ -28,7 +28,11 @@ public sealed record TorsionalBuild(TorsionalLine Line, IReadOnlyList<TorsionalJ
 /// <summary>The torsional line from the values of a book.</summary>
 internal static class TorsionAssembly
 {
-    private const double BeltLoss = 0.1, ShaftLoss = 0.03, SteelLimit = 50e6, ShearModulus = 79.3e9;
+    /// <summary>Loss factors of a toothed belt and of a shaft joint, nominal stress that a steel crank is let swing with, Pa: common practice, no source.</summary>
+    private const double BeltLoss = 0.1, ShaftLoss = 0.03, SteelLimit = 50e6;
+
+    /// <summary>Shear modulus of steel, Pa: from memory.</summary>
+    private const double ShearModulus = 79.3e9;
 
     /// <summary>The line; null, and what it lacks noted as missing, when it is not known whole.</summary>
     /// <param name="view">The values.</param>

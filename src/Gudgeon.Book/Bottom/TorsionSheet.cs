@@ -78,15 +78,14 @@ public sealed record TorsionSheet(
     {
         if (without.Length > 0)
         {
-            return (Frequencies(view, crank, without), $"without {without}");
+            return (Frequencies(TorsionAssembly.Of(view, crank, without)), $"without {without}");
         }
 
         var before = new View(new Snapshot(book, new HashSet<string>(StringComparer.Ordinal)));
-        return before.Try(CrankAssembly.Of) is { } old && before.Try(v => TorsionAssembly.Of(v, old)) is not null ? (Frequencies(before, old, ""), "before the changes") : ([], "");
+        return before.Try(CrankAssembly.Of) is { } old && before.Try(v => TorsionAssembly.Of(v, old)) is { } build ? (Frequencies(build), "before the changes") : ([], "");
     }
 
-    private static IReadOnlyList<double> Frequencies(View view, CrankLine crank, string without) =>
-        TorsionAssembly.Of(view, crank, without) is { } build ? [.. build.Line.Shapes().Select(s => s.Frequency)] : [];
+    private static IReadOnlyList<double> Frequencies(TorsionalBuild? build) => build is null ? [] : [.. build.Line.Shapes().Select(s => s.Frequency)];
 
     private static IEnumerable<CriticalRow> Strongest(TorsionalBuild build, TorsionalSweep sweep, (double From, double To) range) =>
         from critical in sweep.Criticals

@@ -1,6 +1,7 @@
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Bearings;
+using Gudgeon.Calc.Metrology;
 
 namespace Gudgeon.Book.Bottom;
 
@@ -11,7 +12,9 @@ namespace Gudgeon.Book.Bottom;
 /// <param name="Expansion">Thermal expansion of the housing, 1/K.</param>
 internal readonly record struct WarmBearing(double Housing, double Shell, double Journal, double Expansion)
 {
-    private const double Measured = 293.15;
+    private const double Measured = ThermalLength.Reference;
+
+    /// <summary>By how much a journal runs hotter than the oil that it is fed, K: common practice, no source.</summary>
     private const double JournalAboveOil = 20;
 
     /// <summary>Of a bearing of the book.</summary>

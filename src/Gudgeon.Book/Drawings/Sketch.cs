@@ -7,11 +7,15 @@ namespace Gudgeon.Book.Drawings;
 internal static class Sketch
 {
     /// <summary>The number that a computation gives; null when an input is not known or out of its range.</summary>
-    public static double? Known(Func<double> work)
+    public static double? Known(Func<double> work) => Known(() => (double?)work()) is { } number && double.IsFinite(number) ? number : null;
+
+    /// <summary>What a computation gives of several numbers; null when it gives nothing or no formula takes its inputs.</summary>
+    public static T? Known<T>(Func<T?> work)
+        where T : struct
     {
         try
         {
-            return work() is var number && double.IsFinite(number) ? number : null;
+            return work();
         }
         catch (Exception e) when (e is OutOfRangeException or FormulaDomainException)
         {

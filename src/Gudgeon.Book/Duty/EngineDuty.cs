@@ -56,4 +56,7 @@ public sealed record EngineDuty(IReadOnlyList<OperatingPoint> Points, AmbientSpe
 
     /// <summary>Greatest cylinder pressure, Pa absolute, and its speed, rad/s.</summary>
     public (double Value, double Speed) PeakPressure => Most(f => f.PeakPressure);
+
+    /// <summary>The same above the air outside, Pa.</summary>
+    public (double Value, double Speed) PeakGauge => (PeakPressure.Value - Ambient.Pressure, PeakPressure.Speed);
 }

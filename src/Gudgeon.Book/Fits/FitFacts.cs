@@ -6,13 +6,14 @@ using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Calc.Fits;
 using Gudgeon.Calc.Materials;
+using Gudgeon.Calc.Metrology;
 
 namespace Gudgeon.Book.Fits;
 
 /// <summary>What is told of one fit besides its sizes.</summary>
 internal static class FitFacts
 {
-    private const double Room = 293.15;
+    private const double Room = ThermalLength.Reference;
 
     /// <summary>The facts that are known.</summary>
     public static IEnumerable<Fact> Of(View view, string index, FittedPair pair)

@@ -38,8 +38,8 @@ public sealed record FitsSheet(IReadOnlyList<FitRow> Rows, IReadOnlyList<FitSpre
             index,
             view.AmountIf(Fit.Size, index),
             string.Join('/', classes.Where(c => c.Length > 0)),
-            Limits(pair.HoleLimits),
-            Limits(pair.ShaftLimits),
+            Sketch.Known(pair.HoleLimits),
+            Sketch.Known(pair.ShaftLimits),
             Sketch.Known(pair.Hole),
             Band(now, Fit.Hole, index),
             Sketch.Known(pair.Shaft),
@@ -52,18 +52,6 @@ public sealed record FitsSheet(IReadOnlyList<FitRow> Rows, IReadOnlyList<FitSpre
             Sketch.Known(() => pair.Interference() + pair.Clearance() > 0 && wanted.Greatest > 0 ? pair.HubTemperature() : double.NaN),
             FitFacts.Window(view, index, pair),
             [.. FitFacts.Of(view, index, pair)]);
-    }
-
-    private static Calc.Fits.SizeLimits? Limits(Func<Calc.Fits.SizeLimits?> work)
-    {
-        try
-        {
-            return work();
-        }
-        catch (Exception e) when (e is Calc.Catalogue.OutOfRangeException or Calc.Catalogue.FormulaDomainException)
-        {
-            return null;
-        }
     }
 
     private static double? Band(Snapshot now, Field field, string index) => now.Find(new FieldAddress(field, index))?.Value.StandardUncertainty is > 0 and var u ? 2 * u : null;

@@ -157,7 +157,7 @@ public sealed record CamSheet(IReadOnlyList<CamFigures> Cams, IReadOnlyList<Fact
         var (bore, stroke, rod) = (view.Amount(Cylinder.Bore, cylinder), view.Amount(Crank.Stroke), view.Amount(Rod.Length, cylinder));
         var ratio = 1 + (Math.PI / 4 * bore * bore * stroke / clearance);
         var closing = view.Work(EffectiveCompression.AtClosing, ratio, stroke, rod, timing.Crossings.Closes - (3 * Math.PI));
-        return new Fact("effective compression ratio", closing == default ? null : closing.Ratio, Dimension.Number, "") { Remark = $"from the inlet closing{At(timing.Lift)}" + (double.IsNaN(ratio) ? "" : $"; {Values.Figures.Number(ratio, 4)} over the whole stroke") };
+        return new Fact("effective compression ratio", closing.Ratio, Dimension.Number, "") { Remark = $"from the inlet closing{At(timing.Lift)}" + (double.IsNaN(ratio) ? "" : $"; {Values.Figures.Number(ratio, 4)} over the whole stroke") };
     }
 
     /// <summary>" at 1 mm"; nothing at the seat.</summary>

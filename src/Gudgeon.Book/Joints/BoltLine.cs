@@ -18,6 +18,7 @@ namespace Gudgeon.Book.Joints;
 /// <param name="Remark">What to see to; empty when nothing.</param>
 public sealed record BoltLine(string Key, string Head, string Thread, double? Length, int Quantity, string Strength, double? Mass, double? MassSaved, double? Price, string Remark)
 {
+    /// <summary>Density of steel, kg/m³: from memory.</summary>
     private const double Steel = 7850;
 
     /// <summary>Mass of all, kg.</summary>

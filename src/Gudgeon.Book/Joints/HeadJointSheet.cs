@@ -91,7 +91,7 @@ public sealed record HeadJointSheet(string Key, Field Varied, double Now, IReadO
 
     private static HeadClamp Clamp(View view, string key)
     {
-        var least = Math.Max(0, TightenedJoint.Least(view, key) - TightenedJoint.EmbeddingLoss(view, key) - Math.Max(0, -TightenedJoint.ThermalChange(view, key)));
+        var least = Math.Max(0, TightenedJoint.LeastKept(view, key));
         return view.Work(HeadJoint.Clamp, view.Amount(Joint.SealDiameter, key), WorkingJoint.Peak(view).Pressure, WorkingJoint.BoltsPerCylinder(view, key), least, WorkingJoint.Share(view, key, 1).LoadFactor);
     }
 
@@ -103,7 +103,7 @@ public sealed record HeadJointSheet(string Key, Field Varied, double Now, IReadO
         [
             new("bolts around each cylinder", Known(v => WorkingJoint.BoltsPerCylinder(v, key)), Dimension.Number, ""),
             new("diameter that the seal closes", Known(v => v.Amount(Joint.SealDiameter, key)), Dimension.Length, "mm"),
-            new("clamp around one cylinder, cold, least", Known(v => WorkingJoint.BoltsPerCylinder(v, key) * (TightenedJoint.Least(v, key) - TightenedJoint.EmbeddingLoss(v, key))), Dimension.Force, "kN"),
+            new("clamp around one cylinder, cold, least", Known(v => WorkingJoint.BoltsPerCylinder(v, key) * TightenedJoint.LeastSettled(v, key)), Dimension.Force, "kN"),
             new("peak pressure above ambient", now?.Peak, Dimension.Pressure, "bar"),
             new("gas load of one cylinder", now?.Gas, Dimension.Force, "kN"),
             new("clamp left around one cylinder", now?.Clamp, Dimension.Force, "kN"),

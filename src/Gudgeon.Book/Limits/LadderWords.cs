@@ -36,6 +36,6 @@ public static class LadderWords
 
     /// <summary>"1.32", "0.65 bar", "9700 rpm".</summary>
     private static string Worded(this Field varied, double si, bool imperial) => varied == Engine.RevLimit
-        ? Engine.RevLimit.Print(Math.Round(si * 30 / Math.PI) * Math.PI / 30)
+        ? Figures.Rpm(si)
         : Figures.Print(si, varied.Dimension, varied.Unit, 3, imperial);
 }

@@ -72,7 +72,11 @@ public sealed class View
 
     /// <summary>A word of an enumeration of Gudgeon.Calc; null and noted as missing when it is not known.</summary>
     public TEnum? Choice<TEnum>(Field field, string index = "")
-        where TEnum : struct, Enum => Word(field, index) is { } word ? Enum.GetValues<TEnum>().First(v => EnumWords.Of(v.ToString()) == word) : null;
+        where TEnum : struct, Enum => Word(field, index) is { } word ? Chosen<TEnum>(word) : null;
+
+    /// <summary>A word of an enumeration of Gudgeon.Calc, or a customary one when it is not known.</summary>
+    public TEnum ChoiceOr<TEnum>(Field field, TEnum fallback, string index = "")
+        where TEnum : struct, Enum => Chosen<TEnum>(WordOr(field, EnumWords.Of(fallback.ToString()), index));
 
     /// <summary>A table; null and noted as missing when it is not known.</summary>
     public Table? Table(Field field, string index = "") => Find(field, index, null)?.Value.Content as Table;
@@ -220,12 +224,15 @@ public sealed class View
     /// <inheritdoc cref="Work{T1, TResult}"/>
     public TResult Work<T1, T2, T3, T4, T5, T6, T7, T8, T9, T10, T11, TResult>(Func<T1, T2, T3, T4, T5, T6, T7, T8, T9, T10, T11, TResult> formula, T1 a, T2 b, T3 c, T4 d, T5 e, T6 f, T7 g, T8 h, T9 i, T10 j, T11 k) => Recorded(formula.Method, [a!, b!, c!, d!, e!, f!, g!, h!, i!, j!, k!], () => formula(a, b, c, d, e, f, g, h, i, j, k));
 
+    private static TEnum Chosen<TEnum>(string word)
+        where TEnum : struct, Enum => Enum.GetValues<TEnum>().First(v => EnumWords.Of(v.ToString()) == word);
+
     private TResult Recorded<TResult>(MethodInfo method, object[] arguments, Func<TResult> work)
     {
         var formula = Formulas.Of(method);
         if (arguments.Any(a => a is double.NaN || (a is double[] list && (list.Length == 0 || list.Any(double.IsNaN)))))
         {
-            return typeof(TResult) == typeof(double) ? (TResult)(object)double.NaN : default!;
+            return Unknown<TResult>.Value;
         }
 
         for (var i = 0; i < arguments.Length; i++)

@@ -81,4 +81,8 @@ public static class Figures
         var number = Number(shown.FromSi(si), digits);
         return shown.Symbol.Length == 0 ? number : $"{number} {shown.Symbol}";
     }
+
+    /// <summary>A speed to the whole revolution: "8438 rpm".</summary>
+    /// <param name="speed">Speed, rad/s.</param>
+    public static string Rpm(double speed) => Print(Math.Round(speed * 30 / Math.PI) * Math.PI / 30, Dimension.RotationalSpeed, "rpm");
 }

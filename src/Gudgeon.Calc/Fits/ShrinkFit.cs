@@ -1,11 +1,12 @@
 using Gudgeon.Calc.Catalogue;
+using Gudgeon.Calc.Metrology;
 
 namespace Gudgeon.Calc.Fits;
 
 /// <summary>Temperature and interference: assembling a shrink fit, and what heat does to it in service.</summary>
 public static class ShrinkFit
 {
-    private const double Room = 293.15;
+    private const double Room = ThermalLength.Reference;
     private const string HotParts = "Hot parts burn, and oil and thread-locker on them smoke and ignite: gloves, visor, extraction. Mind the temper of the part.";
 
     /// <summary>Temperature to which the hub is heated so that it goes on with clearance, K.</summary>

@@ -106,6 +106,19 @@ internal static class Pictures
     internal static void Save(Plot plot, string file) => Write(plot.GetSvgXml(Width, Height), file);
 
     /// <summary>Saves panels one below the other.</summary>
+    /// <summary>A sheet of panels, one above the other; ScottPlot begins with a panel that nobody asked for.</summary>
+    internal static Multiplot Sheet(params IEnumerable<Plot> panels)
+    {
+        var sheet = new Multiplot();
+        sheet.RemovePlot(sheet.GetPlot(0));
+        foreach (var panel in panels)
+        {
+            sheet.AddPlot(panel);
+        }
+
+        return sheet;
+    }
+
     internal static void Save(Multiplot sheet, string file)
     {
         using var stream = new MemoryStream();

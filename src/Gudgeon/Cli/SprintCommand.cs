@@ -65,7 +65,7 @@ internal sealed class SprintCommand : Command<SprintCommand.Settings>
 
         foreach (var shift in result.Shifts)
         {
-            Out.Line(string.Create(CultureInfo.InvariantCulture, $"shift {shift.From} to {shift.From + 1} at {shift.Time:F2} s, {Speed(shift.Speed)}, {Engine.RevLimit.Print(Math.Round(shift.EngineSpeedBefore * 30 / Math.PI) * Math.PI / 30)}"));
+            Out.Line(string.Create(CultureInfo.InvariantCulture, $"shift {shift.From} to {shift.From + 1} at {shift.Time:F2} s, {Speed(shift.Speed)}, {Figures.Rpm(shift.EngineSpeedBefore)}"));
         }
 
         foreach (var (limit, seconds) in result.TimeUnder(StripLength.QuarterMile).OrderByDescending(p => p.Seconds))

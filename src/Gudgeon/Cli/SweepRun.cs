@@ -93,7 +93,7 @@ internal static class SweepRun
 
         var now = EngineSweep.AsItStands(book, speeds, stop);
         var peak = now.Power.Speed;
-        return ([peak], now, $"at {Engine.RevLimit.Print(Math.Round(peak * 30 / Math.PI) * Math.PI / 30)}, where the book as it stands gives its greatest power");
+        return ([peak], now, $"at {Figures.Rpm(peak)}, where the book as it stands gives its greatest power");
     }
 
     private static void Csv(EngineSweep sweep, Depth depth)

@@ -18,13 +18,7 @@ internal static class TracePictures
 
     public static void Draw(TracedCycle cycle, IReadOnlyList<TraceCurve> curves, string file, bool imperial)
     {
-        var sheet = new Multiplot();
-        sheet.RemovePlot(sheet.GetPlot(0));
-        foreach (var quantity in Panels)
-        {
-            sheet.AddPlot(Panel(cycle, [.. curves.Where(c => c.Quantity == quantity)], quantity, imperial));
-        }
-
+        var sheet = Pictures.Sheet(Panels.Select(quantity => Panel(cycle, [.. curves.Where(c => c.Quantity == quantity)], quantity, imperial)));
         sheet.GetPlot(0).Title($"Port pressures and valve flows at {Engine.RevLimit.Print(cycle.Speed)}, {cycle.Depth.From()}");
         sheet.GetPlot(Panels.Length - 1).XLabel("crank angle after each cylinder's firing TDC, °; the valves marked are cylinder 1's");
         Pictures.Save(sheet, file);

@@ -115,7 +115,7 @@ public class ViewTests
     {
         var view = new View(Book.Now());
         Assert.True(double.IsNaN(view.Work(HelicalSpring.Rate, view.Amount(Spring.OutsideDiameter), 25e-3, 6.0, 79.3e9)));
-        Assert.Equal(default, view.Work(SpringLoad.FromTwoHeights, double.NaN, 1.0, 2.0, 3.0));
+        Assert.Equal(new(double.NaN, double.NaN), view.Work(SpringLoad.FromTwoHeights, double.NaN, 1.0, 2.0, 3.0));
         Assert.Empty(view.Trace.Steps);
         Assert.Equal(["spring.outsideDiameter"], view.Trace.Missing);
     }

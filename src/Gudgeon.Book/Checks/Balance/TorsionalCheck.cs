@@ -35,7 +35,7 @@ public sealed class TorsionalCheck : Check
 
         return Judgement.AtMost("vibratory torsional stress", worst?.Stress ?? double.NaN, worst?.Joint.Limit ?? double.NaN, Dimension.Pressure, "MPa", "rotor.stressLimit, else common practice, no source") with
         {
-            Remark = worst is null ? "" : $"{worst.Joint.Name}, at {Engine.RevLimit.Print(Math.Round(worst.Speed * 30 / Math.PI) * Math.PI / 30)}, most of it order {Figures.Number(worst.Order, 3)}",
+            Remark = worst is null ? "" : $"{worst.Joint.Name}, at {Figures.Rpm(worst.Speed)}, most of it order {Figures.Number(worst.Order, 3)}",
         };
     }
 

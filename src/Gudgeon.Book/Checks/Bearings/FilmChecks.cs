@@ -29,14 +29,16 @@ public abstract class FilmCheck : Check
 
     private protected static string At(HardFilm film) => $"at {Engine.RevLimit.Print(film.Loads.Speed)}";
 
-    private protected static string At(HardFilm film, int place) => $"{At(film)}, {FilmAngle.Of(film.Loads, place)}";
+    private protected static string At(HardFilm film, int place) => $"{At(film)}, {CyclePlace.Of(film.Loads, place)}";
 }
 
 /// <summary>The thinnest film of the cycle against the roughness of journal and shells.</summary>
 public sealed class OilFilmCheck : FilmCheck
 {
-    private const double FewMicrometres = 1e-6;
-    private const double Peaks = 3;
+    /// <summary>Thinnest film where roughness is not known, m, and how many times both roughnesses together otherwise: common practice, no source.</summary>
+    private const double FewMicrometres = 1e-6, Peaks = 3;
+
+    /// <summary>Rq of a ground or bored face over its Ra: common practice, no source.</summary>
     private const double RqOverRa = 1.25;
 
     public override string Id => "oil-film";

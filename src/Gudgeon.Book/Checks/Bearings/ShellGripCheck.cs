@@ -10,6 +10,9 @@ public abstract class ShellGripCheck : Check
 {
     public override string Family => "bearings";
 
+    /// <summary>Moduli of rods and shell backs, and of cases, Pa: from memory.</summary>
+    private const double Steel = 206e9, Aluminium = 72e9;
+
     /// <summary>Where the excess of the shells was measured.</summary>
     public override IEnumerable<string> Instances(View view) => BearingFit.Keys(view).Where(i => view.Knows(Bearing.Excess, i));
 
@@ -18,11 +21,7 @@ public abstract class ShellGripCheck : Check
     {
         var (bore, wall) = (BearingFit.Housing(view, index), view.Amount(Bearing.ShellThickness, index));
         var outer = view.Amount(Bearing.HousingOuter, index);
-        var modulus = view.AmountOr(Bearing.HousingModulus, BearingFit.IsBigEnd(index) ? 206e9 : 72e9, index);
-        const double Steel = 206e9;
-        var known = !double.IsNaN(excess + bore + wall + outer);
-        return known
-            ? view.Work(PressFit.Stress, Math.Max(0, excess) / Math.PI, bore, outer, modulus, Steel, bore - (2 * wall), 0.3, 0.3)
-            : new PressFitStress(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
+        var modulus = view.AmountOr(Bearing.HousingModulus, BearingFit.IsBigEnd(index) ? Steel : Aluminium, index);
+        return view.Work(PressFit.Stress, Math.Max(0, excess) / Math.PI, bore, outer, modulus, Steel, bore - (2 * wall), 0.3, 0.3);
     }
 }

@@ -5,6 +5,7 @@ using Gudgeon.Calc.Bearings;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Calc.Chamber;
 using Gudgeon.Calc.Crank;
+using Gudgeon.Calc.Metrology;
 
 namespace Gudgeon.Book.Checks.Chamber;
 
@@ -60,7 +61,7 @@ public sealed class RunningSquishCheck : Check
     }
 
     /// <summary>By how much a rod is longer at TDC at the rev limit, m.</summary>
-    internal static double Stretch(View view, string cylinder) => Pull(view, cylinder) is var pull && pull != default ? pull.Stretch : double.NaN;
+    internal static double Stretch(View view, string cylinder) => Pull(view, cylinder).Stretch;
 
     /// <summary>Pull on a rod at TDC at the rev limit without gas and what it stretches by.</summary>
     internal static RodPull Pull(View view, string cylinder) => view.Work(
@@ -95,7 +96,7 @@ public sealed class RunningSquishCheck : Check
     }
 
     /// <summary>Reference temperature of measured parts, ISO 1, K.</summary>
-    private const double Cold = 293.15;
+    private const double Cold = ThermalLength.Reference;
 
     /// <summary>Clearance of a big end as measured; the greatest allowed where it was not.</summary>
     private static double BigEnd(View view, string bearing) => view.Knows(Bearing.Housing, bearing) && view.Knows(Bearing.ShellThickness, bearing) && view.Knows(Bearing.Journal, bearing)

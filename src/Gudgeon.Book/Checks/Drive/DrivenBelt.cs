@@ -40,15 +40,12 @@ public sealed class DrivenBelt(View view)
         var (crank, blower, centres) = (Crank(), Blower(), view.Amount(Belt.Centres));
         if (HasIdler)
         {
-            var course = view.Work(IdlerBelt.Course, crank, blower, centres, view.Amount(Belt.IdlerDiameter), view.Amount(Belt.IdlerAlong), view.Amount(Belt.IdlerAcross), Side);
-            return course.Length > 0 ? course : Unknown;
+            return view.Work(IdlerBelt.Course, crank, blower, centres, view.Amount(Belt.IdlerDiameter), view.Amount(Belt.IdlerAlong), view.Amount(Belt.IdlerAcross), Side);
         }
 
         var open = view.Work(BeltGeometry.Open, crank, blower, centres);
         var span = Math.Sqrt((centres * centres) - ((crank - blower) * (crank - blower) / 4));
-        return open.Length > 0
-            ? new IdlerCourse(open.Length, crank < blower ? open.SmallWrap : open.LargeWrap, crank < blower ? open.LargeWrap : open.SmallWrap, 0, span, span, span)
-            : Unknown;
+        return new IdlerCourse(open.Length, crank < blower ? open.SmallWrap : open.LargeWrap, crank < blower ? open.LargeWrap : open.SmallWrap, 0, span, span, span);
     }
 
     /// <summary>Pulleys as the belt meets them, for the drawing.</summary>
@@ -86,7 +83,7 @@ public sealed class DrivenBelt(View view)
     /// <summary>Pull that the belt carries at a belt speed, m/s: of its teeth, or at the edge of slip.</summary>
     public double Capacity(double beltSpeed) => Toothed
         ? view.Work(BeltSetting.ToothedPull, view.Amount(Belt.TensionMax), InMesh(), view.AmountOr(Belt.Mass, 0), beltSpeed)
-        : Known(view.Work(BeltDrive.FromSetUpTension, SetUp(), view.AmountOr(Belt.Friction, 0.3), LeastWrap(), beltSpeed, view.AmountOr(Belt.Mass, 0), Groove).Pull);
+        : view.Work(BeltDrive.FromSetUpTension, SetUp(), view.AmountOr(Belt.Friction, 0.3), LeastWrap(), beltSpeed, view.AmountOr(Belt.Mass, 0), Groove).Pull;
 
     /// <summary>Load of the belt on the crank pulley when it pulls, N; what the belt's own turning takes of the tension presses on no pulley.</summary>
     public double HubLoad(BeltPull at)
@@ -95,11 +92,9 @@ public sealed class DrivenBelt(View view)
         return view.Work(BeltDrive.HubLoad, Math.Max(0, mean) + half, Math.Max(0, mean - half), Course().DriverWrap);
     }
 
-    private IdlerSide Side => view.WordOr(Belt.IdlerOn, EnumWords.Of(nameof(IdlerSide.Back))) == EnumWords.Of(nameof(IdlerSide.Inside)) ? IdlerSide.Inside : IdlerSide.Back;
+    private IdlerSide Side => view.ChoiceOr(Belt.IdlerOn, IdlerSide.Back);
 
     private double Groove => view.WordOr(Belt.Kind, BeltKinds.Toothed) == BeltKinds.Ribbed ? view.AmountOr(Belt.Groove, 40 * Math.PI / 180) : Math.PI;
-
-    private static IdlerCourse Unknown => new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
 
     private double LeastWrap()
     {
@@ -117,7 +112,4 @@ public sealed class DrivenBelt(View view)
         var (count, pitch) = (view.Count(teeth), view.Amount(Belt.Pitch));
         return count == 0 ? double.NaN : view.Work(BeltSetting.PitchDiameter, count, pitch);
     }
-
-    /// <summary>A formula of several results gives noughts for an input that is not known; a belt that pulls nothing it is not.</summary>
-    private static double Known(double pull) => pull > 0 ? pull : double.NaN;
 }

@@ -14,10 +14,13 @@ public sealed class LoadedNose(View view)
     /// <summary>Sections that are looked at: where the spigot leaves its fit, and its shoulder.</summary>
     public const string Mouth = "mouth", Shoulder = "shoulder";
 
-    /// <summary>4 minutes of arc.</summary>
+    /// <summary>4 minutes of arc: common practice, no source.</summary>
     private const double UsualTilt = 4 * Math.PI / 180 / 60;
 
+    /// <summary>Endurance that 99 of 100 shafts reach: see <see cref="ShaftFatigue.Endurance"/>.</summary>
     private const double Reliability = 0.814;
+
+    /// <summary>Steel, Pa: from memory.</summary>
     private const double Modulus = 205e9;
 
     private readonly DrivenBelt _belt = new(view);
@@ -41,9 +44,7 @@ public sealed class LoadedNose(View view)
         }
 
         var (b, d, k) = (view.Amount(Outboard.Distance), view.Amount(Nose.Diameter), view.Amount(Outboard.Stiffness));
-        return double.IsNaN(load + a + span + b + d + k + offset)
-            ? new NoseSupport(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN)
-            : view.Work(NoseBeam.Outboard, load, a, b, span, d, k, offset, Modulus);
+        return view.Work(NoseBeam.Outboard, load, a, b, span, d, k, offset, Modulus);
     }
 
     /// <summary>The offset of the cover's bore towards the pull and away from it, m: its direction is not known. One without an outboard bearing.</summary>
@@ -64,17 +65,15 @@ public sealed class LoadedNose(View view)
     {
         var (diameter, torque) = (Diameter(section), Worst().Torque);
         var moment = Moment(Place(section), HubLoad());
-        if (view.Choice<MaterialGrade>(Fit.ShaftMaterial, Nose.Fit) is not { } grade || double.IsNaN(diameter + torque + moment))
+        if (view.Choice<MaterialGrade>(Fit.ShaftMaterial, Nose.Fit) is not { } grade)
         {
-            return new ShaftSafety(double.NaN, double.NaN);
+            return Unknown<ShaftSafety>.Value;
         }
 
         var steel = view.Work(MaterialTable.Properties, grade, diameter);
         var notch = Notch(section, steel.Tensile);
         var limit = view.Work(ShaftFatigue.Endurance, steel.Tensile, diameter, Finish, Reliability).Limit;
-        return double.IsNaN(notch.Bending)
-            ? new ShaftSafety(double.NaN, double.NaN)
-            : view.Work(ShaftFatigue.Safety, diameter, moment, 0.0, view.AmountOr(Nose.Vibration, torque / 2), torque, limit, steel.Tensile, steel.Yield, notch.Bending, notch.Torsion, FatigueCriterion.Goodman);
+        return view.Work(ShaftFatigue.Safety, diameter, moment, 0.0, view.AmountOr(Nose.Vibration, torque / 2), torque, limit, steel.Tensile, steel.Yield, notch.Bending, notch.Torsion, FatigueCriterion.Goodman);
     }
 
     /// <summary>What fatigue feels of the notch of a section.</summary>
@@ -86,11 +85,6 @@ public sealed class LoadedNose(View view)
         }
 
         var (shoulder, fillet) = (view.Amount(Nose.Shoulder), view.Amount(Nose.Fillet));
-        if (double.IsNaN(shoulder + fillet))
-        {
-            return new NotchFactors(double.NaN, double.NaN);
-        }
-
         var sharp = view.Work(ShaftNotch.Shoulder, Diameter(section), shoulder, fillet);
         return view.Work(ShaftNotch.Fatigue, sharp.Bending, sharp.Torsion, fillet, tensile);
     }
@@ -135,5 +129,5 @@ public sealed class LoadedNose(View view)
 
     private double Diameter(string section) => section == Mouth ? view.Amount(Fit.Size, Nose.Fit) : view.Amount(Nose.Diameter);
 
-    private SurfaceFinish Finish => Enum.GetValues<SurfaceFinish>().First(f => EnumWords.Of(f.ToString()) == view.WordOr(Nose.Finish, EnumWords.Of(nameof(SurfaceFinish.Ground))));
+    private SurfaceFinish Finish => view.ChoiceOr(Nose.Finish, SurfaceFinish.Ground);
 }

@@ -9,6 +9,7 @@ namespace Gudgeon.Book.Checks.Drive;
 /// <param name="view">The values.</param>
 public sealed class SizedCooler(View view)
 {
+    /// <summary>Heat of air and of water, J/(kg·K), and heat that melts ice, J/kg: from memory.</summary>
     private const double AirHeat = 1005, WaterHeat = 4186, Melting = 334e3;
 
     /// <summary>Effectiveness on the charge at an air flow, kg/s.</summary>
@@ -34,5 +35,5 @@ public sealed class SizedCooler(View view)
         return Math.Max(0, (heat * time) - (ice * Melting)) / ((water + ice) * WaterHeat);
     }
 
-    private CoolerFlow Passing => view.WordOr(Cooler.Passing, EnumWords.Of(nameof(CoolerFlow.CrossFlow))) == EnumWords.Of(nameof(CoolerFlow.CounterFlow)) ? CoolerFlow.CounterFlow : CoolerFlow.CrossFlow;
+    private CoolerFlow Passing => view.ChoiceOr(Cooler.Passing, CoolerFlow.CrossFlow);
 }

@@ -9,9 +9,10 @@ namespace Gudgeon.Book.Checks.Drive;
 /// <param name="view">The values.</param>
 public sealed class TankHeat(View view)
 {
-    /// <summary>Density and heat of hot oil, kg/m³ and J/(kg·K).</summary>
+    /// <summary>Density and heat of hot oil, kg/m³ and J/(kg·K): common practice, no source.</summary>
     private const double OilDensity = 820, OilHeat = 2100;
 
+    /// <summary>Prandtl number of air: from memory; 130 °C, the hottest that oil is let become: common practice, no source.</summary>
     private const double Prandtl = 0.7, Gravity = PhysicalConstants.StandardGravity, UsualLimit = 403.15;
     private const int Rounds = 40;
 

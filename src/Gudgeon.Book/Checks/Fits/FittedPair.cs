@@ -2,6 +2,7 @@ using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Fits;
 using Gudgeon.Calc.Materials;
+using Gudgeon.Calc.Metrology;
 
 namespace Gudgeon.Book.Checks.Fits;
 
@@ -10,9 +11,7 @@ namespace Gudgeon.Book.Checks.Fits;
 /// <param name="index">The fit.</param>
 internal sealed class FittedPair(View view, string index)
 {
-    private const double Room = 293.15;
-
-    private static readonly MaterialProperties Unknown = new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
+    private const double Room = ThermalLength.Reference;
 
     /// <summary>Share of the size that parts want as clearance to go together by hand.</summary>
     private const double Handling = 1e-3;
@@ -79,7 +78,7 @@ internal sealed class FittedPair(View view, string index)
     public PressFitStress Stress(double interference)
     {
         var (hub, shaft) = (Of(Fit.HubMaterial), Of(Fit.ShaftMaterial));
-        return Known(view.Work(PressFit.Stress, Math.Max(0, interference), Size, view.Amount(Fit.HubDiameter, index), hub.Modulus, shaft.Modulus, Bore, hub.Poisson, shaft.Poisson), interference, hub.Modulus, shaft.Modulus);
+        return view.Work(PressFit.Stress, Math.Max(0, interference), Size, view.Amount(Fit.HubDiameter, index), hub.Modulus, shaft.Modulus, Bore, hub.Poisson, shaft.Poisson);
     }
 
     /// <summary>What of the interference heat takes away, m; negative where it adds to it.</summary>
@@ -103,26 +102,14 @@ internal sealed class FittedPair(View view, string index)
     public double SlipTorque()
     {
         var friction = view.AmountOr(Fit.Friction, 0.12, index);
-        if (double.IsNaN(view.Amount(Fit.Length, index)))
-        {
-            return double.NaN;
-        }
-
         if (view.AmountIf(Fit.Taper, index) is { } taper)
         {
-            var force = view.Amount(Fit.NutForce, index);
-            return double.IsNaN(force) ? force : view.Work(TaperFit.Grip, taper, Size, view.Amount(Fit.Length, index), force, friction).Torque;
+            return view.Work(TaperFit.Grip, taper, Size, view.Amount(Fit.Length, index), view.Amount(Fit.NutForce, index), friction).Torque;
         }
 
-        var pressure = RunningPressure();
-        if (double.IsNaN(pressure))
-        {
-            return pressure;
-        }
-
-        var grip = view.Work(PressFit.Grip, pressure, Size, view.Amount(Fit.Length, index), friction);
+        var grip = view.Work(PressFit.Grip, RunningPressure(), Size, view.Amount(Fit.Length, index), friction);
         return view.AmountIf(Fit.AxialForce, index) is { } axial
-            ? axial < grip.AxialForce ? view.Work(PressFit.TorqueUnderAxial, grip.AxialForce, axial, Size) : 0
+            ? axial >= grip.AxialForce ? 0 : view.Work(PressFit.TorqueUnderAxial, grip.AxialForce, axial, Size)
             : grip.Torque;
     }
 
@@ -156,21 +143,15 @@ internal sealed class FittedPair(View view, string index)
     public KeyStress Key()
     {
         var section = view.Work(ParallelKey.Section, Size);
-        var torque = view.Amount(Fit.Torque, index);
-        if (double.IsNaN(torque))
-        {
-            return new KeyStress(torque, torque, torque, torque, torque);
-        }
-
         return view.Work(
             ParallelKey.Stress,
-            torque,
+            view.Amount(Fit.Torque, index),
             Size,
             section.Width,
             section.Height,
             view.Amount(Fit.KeyLength, index),
             section.ShaftDepth,
-            view.WordOr(Fit.KeyEnds, EnumWords.Of(nameof(KeyEnds.Round)), index) == EnumWords.Of(nameof(KeyEnds.Square)) ? KeyEnds.Square : KeyEnds.Round);
+            view.ChoiceOr(Fit.KeyEnds, KeyEnds.Round, index));
     }
 
     /// <summary>Yield strength of the hub, Pa.</summary>
@@ -178,10 +159,6 @@ internal sealed class FittedPair(View view, string index)
 
     /// <summary>Yield strength of the shaft, Pa.</summary>
     public double ShaftYield => Of(Fit.ShaftMaterial).Yield;
-
-    /// <summary>A formula of several results gives nothing at all for an input that is not known; that is no stress of nought.</summary>
-    private PressFitStress Known(PressFitStress stress, params double[] inputs) =>
-        inputs.Any(double.IsNaN) || double.IsNaN(Size + view.Amount(Fit.HubDiameter, index)) ? new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN) : stress;
 
     private double Size => view.Amount(Fit.Size, index);
 
@@ -198,12 +175,12 @@ internal sealed class FittedPair(View view, string index)
     {
         if (view.Choice<MaterialGrade>(field, index) is not { } grade)
         {
-            return Unknown;
+            return Unknown<MaterialProperties>.Value;
         }
 
         var size = Size;
         var section = field == Fit.ShaftMaterial ? size - Bore : ((view.AmountIf(Fit.HubDiameter, index) ?? (2 * size)) - size) / 2;
-        return double.IsNaN(section) ? Unknown : view.Work(MaterialTable.Properties, grade, Math.Max(section, 1e-3));
+        return view.Work(MaterialTable.Properties, grade, Math.Max(section, 1e-3));
     }
 
     private (HoleDeviation Letter, int Grade)? HoleClass() => Class(Fit.HoleClass, IsoClass.Hole, "of a hole, such as H7");

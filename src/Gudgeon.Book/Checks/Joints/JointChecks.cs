@@ -45,7 +45,7 @@ public sealed class HeadSeparationCheck : Check
 
     public override Judgement Examine(View view, string index)
     {
-        var least = TightenedJoint.Least(view, index) - TightenedJoint.EmbeddingLoss(view, index) - Math.Max(0, -TightenedJoint.ThermalChange(view, index));
+        var least = TightenedJoint.LeastKept(view, index);
         var studs = WorkingJoint.BoltsPerCylinder(view, index);
         var (peak, speed) = WorkingJoint.Peak(view);
         var seal = view.Amount(Joint.SealDiameter, index);

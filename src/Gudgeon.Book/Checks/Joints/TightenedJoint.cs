@@ -1,6 +1,7 @@
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Joints;
+using Gudgeon.Calc.Metrology;
 
 namespace Gudgeon.Book.Checks.Joints;
 
@@ -63,6 +64,12 @@ internal static class TightenedJoint
     /// <summary>The least preload after tightening, N.</summary>
     public static double Least(View view, string index) => Preload(view, index) * (1 - Scatter(view, index));
 
+    /// <summary>The least preload once the faces have settled, N.</summary>
+    public static double LeastSettled(View view, string index) => Least(view, index) - EmbeddingLoss(view, index);
+
+    /// <summary>The least preload that is left at work without a working force, N: faces settled, and what heat takes.</summary>
+    public static double LeastKept(View view, string index) => LeastSettled(view, index) - Math.Max(0, -ThermalChange(view, index));
+
     /// <summary>Share by which the preload of one bolt may lie above or below: none where the stretch was read, else from the greatest tightening factor of the method.</summary>
     public static double Scatter(View view, string index) => view.Knows(Joint.Stretch, index) ? 0 : view.Choice<TighteningMethod>(Joint.Method, index) is { } method
         ? view.Work(TighteningScatter.Scatter, view.Work(TighteningScatter.Guide, method).Greatest)
@@ -99,7 +106,7 @@ internal static class TightenedJoint
             return 0;
         }
 
-        var cold = view.AmountOr(Joint.AssemblyTemperature, 293.15, index);
+        var cold = view.AmountOr(Joint.AssemblyTemperature, ThermalLength.Reference, index);
         var boltRise = (view.AmountIf(Joint.BoltTemperature, index) ?? parts ?? apart!.Average()) - cold;
         var expansion = view.Amount(Joint.Expansion, index);
         var (bolt, resilience) = Resilience(view, index);
@@ -150,10 +157,10 @@ internal static class TightenedJoint
     }
 
     /// <summary>Head of the bolt; a hexagon when it is not known.</summary>
-    public static BoltHead Head(View view, string index) => view.Knows(Joint.Head, index) ? view.Choice<BoltHead>(Joint.Head, index) ?? BoltHead.Hexagon : BoltHead.Hexagon;
+    public static BoltHead Head(View view, string index) => view.ChoiceOr(Joint.Head, BoltHead.Hexagon, index);
 
     /// <summary>What it is screwed into; a tapped hole when it is not known.</summary>
-    public static MatingThread Mating(View view, string index) => view.Knows(Joint.Mating, index) ? view.Choice<MatingThread>(Joint.Mating, index) ?? MatingThread.TappedHole : MatingThread.TappedHole;
+    public static MatingThread Mating(View view, string index) => view.ChoiceOr(Joint.Mating, MatingThread.TappedHole, index);
 
     /// <summary>A nut is of the bolt's own metal, a tapped hole of the part's.</summary>
     private static double MatingModulus(View view, string index) => Mating(view, index) == MatingThread.Nut

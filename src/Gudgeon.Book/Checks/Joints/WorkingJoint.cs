@@ -14,7 +14,7 @@ internal static class WorkingJoint
     public static bool Holds(View view, string index) => view.CountOr(Joint.Cylinders, 0, index) > 0;
 
     /// <summary>Peak cylinder pressure above ambient, Pa, and the speed at which it stands, rad/s.</summary>
-    public static (double Pressure, double Speed) Peak(View view) => view.Duty() is { } duty ? (duty.PeakPressure.Value - duty.Ambient.Pressure, duty.PeakPressure.Speed) : (double.NaN, double.NaN);
+    public static (double Pressure, double Speed) Peak(View view) => view.Duty()?.PeakGauge ?? (double.NaN, double.NaN);
 
     /// <summary>Greatest and least force along one bolt, N, and the speed at which the greatest stands (NaN when by no engine run); the gas of the engine run for a head.</summary>
     public static (double Greatest, double Least, double Speed) Force(View view, string index)
@@ -60,13 +60,15 @@ internal static class WorkingJoint
         return view.Work(BoltService.ClampLeft, TightenedJoint.Least(view, index), TightenedJoint.EmbeddingLoss(view, index), Share(view, index, force).LoadFactor, force, Math.Max(0, -TightenedJoint.ThermalChange(view, index)));
     }
 
+    /// <summary>Stress area of the thread, m².</summary>
+    public static double StressArea(View view, string index) => view.Work(MetricThread.Sizes, view.Amount(Joint.Thread, index), view.Amount(Joint.Pitch, index)).StressArea;
+
     /// <summary>Swing of the stress in the bolt, Pa.</summary>
     public static double Amplitude(View view, string index)
     {
         var (greatest, least, _) = Force(view, index);
         var factor = Share(view, index, greatest).LoadFactor;
-        var area = view.Work(MetricThread.Sizes, view.Amount(Joint.Thread, index), view.Amount(Joint.Pitch, index)).StressArea;
-        return view.Work(BoltFatigue.Amplitude, factor * greatest, factor * least, area);
+        return view.Work(BoltFatigue.Amplitude, factor * greatest, factor * least, StressArea(view, index));
     }
 
     /// <summary>Stress amplitude that the bolt bears for good, Pa: as written, else by the standard for steel.</summary>
@@ -98,8 +100,7 @@ internal static class WorkingJoint
     public static double EngagementWanted(View view, string index)
     {
         var (inside, outside) = ShearAreas(view, index);
-        var area = view.Work(MetricThread.Sizes, view.Amount(Joint.Thread, index), view.Amount(Joint.Pitch, index)).StressArea;
-        return view.Work(ThreadStripping.Wanted, view.Amount(Joint.TensileStrength, index), area, inside, outside, TappedShear(view, index));
+        return view.Work(ThreadStripping.Wanted, view.Amount(Joint.TensileStrength, index), StressArea(view, index), inside, outside, TappedShear(view, index));
     }
 
     /// <summary>Force that strips the weaker thread, N.</summary>

@@ -20,26 +20,13 @@ internal sealed class LoadedPin(View view, string cylinder)
     public double Pull => _duty.PinPull;
 
     /// <summary>Stresses and pressures under a load.</summary>
-    public PinStresses Stress(double load)
-    {
-        var stress = view.Work(
-            GudgeonPin.Stress, load, view.Amount(Pin.Diameter, cylinder), view.Amount(Pin.Bore, cylinder), view.Amount(Pin.Length, cylinder), view.Amount(Pin.BossGap, cylinder), view.Amount(Pin.RodWidth, cylinder));
-        return stress == default ? new PinStresses(double.NaN, double.NaN, double.NaN, double.NaN) : stress;
-    }
+    public PinStresses Stress(double load) => view.Work(GudgeonPin.Stress, load, view.Amount(Pin.Diameter, cylinder), view.Amount(Pin.Bore, cylinder), view.Amount(Pin.Length, cylinder), view.Amount(Pin.BossGap, cylinder), view.Amount(Pin.RodWidth, cylinder));
 
     /// <summary>How oval it goes under a load.</summary>
-    public PinOvality Ovality(double load)
-    {
-        var ovality = view.Work(GudgeonPin.Ovality, load, view.Amount(Pin.Diameter, cylinder), view.Amount(Pin.Bore, cylinder), view.Amount(Pin.Length, cylinder), view.AmountOr(Pin.Modulus, 206e9, cylinder));
-        return ovality == default ? new PinOvality(double.NaN, double.NaN, double.NaN) : ovality;
-    }
+    public PinOvality Ovality(double load) => view.Work(GudgeonPin.Ovality, load, view.Amount(Pin.Diameter, cylinder), view.Amount(Pin.Bore, cylinder), view.Amount(Pin.Length, cylinder), view.AmountOr(Pin.Modulus, 206e9, cylinder));
 
     /// <summary>Safety of a stress that swings from the push's to the pull's, the other way.</summary>
-    public SwingingStress Swing(double pushed, double pulled)
-    {
-        var swing = view.Work(CrankFatigue.Goodman, pushed, -pulled, view.Amount(Pin.FatigueStrength, cylinder), view.Amount(Pin.TensileStrength, cylinder));
-        return swing == default ? new SwingingStress(double.NaN, double.NaN, double.NaN) : swing;
-    }
+    public SwingingStress Swing(double pushed, double pulled) => view.Work(CrankFatigue.Goodman, pushed, -pulled, view.Amount(Pin.FatigueStrength, cylinder), view.Amount(Pin.TensileStrength, cylinder));
 }
 
 /// <summary>A check of each gudgeon pin.</summary>

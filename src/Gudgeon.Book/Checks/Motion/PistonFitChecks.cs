@@ -3,6 +3,7 @@ using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Calc.Chamber;
+using Gudgeon.Calc.Metrology;
 
 namespace Gudgeon.Book.Checks.Motion;
 
@@ -29,7 +30,7 @@ public sealed class PistonClearanceHotCheck : Check
     {
         var bore = view.Amount(Cylinder.Bore, index);
         return bore - view.Amount(Piston.Diameter, index) - view.Work(
-            PistonClearance.LostWhenHot, bore, view.Amount(Piston.Expansion, index), view.Amount(Piston.SkirtTemperature, index), view.Amount(Cylinder.Expansion, index), view.Amount(Cylinder.Temperature, index), 293.15);
+            PistonClearance.LostWhenHot, bore, view.Amount(Piston.Expansion, index), view.Amount(Piston.SkirtTemperature, index), view.Amount(Cylinder.Expansion, index), view.Amount(Cylinder.Temperature, index), ThermalLength.Reference);
     }
 }
 

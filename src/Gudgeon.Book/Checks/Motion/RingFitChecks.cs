@@ -2,6 +2,7 @@ using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Calc.Chamber;
+using Gudgeon.Calc.Metrology;
 
 namespace Gudgeon.Book.Checks.Motion;
 
@@ -25,7 +26,7 @@ public sealed class TopRingGapHotCheck : Check
 
     /// <summary>Gap left, m.</summary>
     internal static double Left(View view, string index) => view.Amount(Piston.TopRingGap, index) - view.Work(
-        RingGap.Closing, view.Amount(Cylinder.Bore, index), view.Amount(Piston.RingExpansion, index), view.Amount(Piston.RingTemperature, index), view.Amount(Cylinder.Expansion, index), view.Amount(Cylinder.TopTemperature, index), 293.15);
+        RingGap.Closing, view.Amount(Cylinder.Bore, index), view.Amount(Piston.RingExpansion, index), view.Amount(Piston.RingTemperature, index), view.Amount(Cylinder.Expansion, index), view.Amount(Cylinder.TopTemperature, index), ThermalLength.Reference);
 }
 
 /// <summary>Clearance of a ring in its groove, along the cylinder.</summary>

@@ -18,22 +18,13 @@ internal sealed class RodBolts(View view, string index)
     public double Pull => Cylinders.Select(c => new RodDuty(view, c).CapPull).Aggregate(double.NegativeInfinity, Worse) / view.Count(Joint.BoltCount, index) * view.AmountOr(Joint.Eccentric, 1, index);
 
     /// <summary>Least preload, after scatter and embedding, N.</summary>
-    public double LeastPreload => (TightenedJoint.Preload(view, index) * (1 - TightenedJoint.Scatter(view, index))) - TightenedJoint.EmbeddingLoss(view, index);
+    public double LeastPreload => TightenedJoint.LeastSettled(view, index);
 
     /// <summary>How the pull is shared between bolt and cap.</summary>
-    public LoadShare Share()
-    {
-        var (bolt, parts) = TightenedJoint.Resilience(view, index);
-        var share = view.Work(JointDiagram.LoadFactor, bolt, parts, Pull, view.AmountOr(Joint.LoadIntroduction, 0.5, index));
-        return share == default ? new LoadShare(double.NaN, double.NaN, double.NaN, double.NaN) : share;
-    }
+    public LoadShare Share() => WorkingJoint.Share(view, index, Pull);
 
     /// <summary>Stress amplitude in the bolt: from no load at firing to its share of the pull, Pa.</summary>
-    public double Amplitude()
-    {
-        var sizes = view.Work(MetricThread.Sizes, view.Amount(Joint.Thread, index), view.Amount(Joint.Pitch, index));
-        return view.Work(BoltFatigue.Amplitude, Share().AdditionalForce, 0.0, sizes == default ? double.NaN : sizes.StressArea);
-    }
+    public double Amplitude() => view.Work(BoltFatigue.Amplitude, Share().AdditionalForce, 0.0, WorkingJoint.StressArea(view, index));
 
     private IEnumerable<string> Cylinders => index.Contains('.', StringComparison.Ordinal) ? [index[(index.IndexOf('.', StringComparison.Ordinal) + 1)..]] : Instances.Cylinders(view);
 

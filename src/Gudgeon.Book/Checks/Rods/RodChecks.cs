@@ -72,8 +72,7 @@ public sealed class RodFatigueCheck : RodCheck
     internal static SwingingStress Swing(View view, string index)
     {
         var (greatest, least) = new RodDuty(view, index).Stress(new RodShank(view, index));
-        var swing = view.Work(CrankFatigue.Goodman, greatest, least, view.Amount(Rod.FatigueStrength, index), view.Amount(Rod.TensileStrength, index));
-        return swing == default ? new SwingingStress(double.NaN, double.NaN, double.NaN) : swing;
+        return view.Work(CrankFatigue.Goodman, greatest, least, view.Amount(Rod.FatigueStrength, index), view.Amount(Rod.TensileStrength, index));
     }
 }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gudgeon.Book.Bottom;
 using Gudgeon.Book.Checks.Chamber;
 using Gudgeon.Book.Fields;
@@ -13,12 +12,10 @@ namespace Gudgeon.Book.Checks.Rods;
 /// <param name="cylinder">Whose.</param>
 internal sealed class RodDuty(View view, string cylinder)
 {
-    private readonly int _place = int.TryParse(cylinder, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number - 1 : -1;
-
     private IReadOnlyList<(double Speed, ThrowLoads Loads)>? _hardest;
 
     /// <summary>Pull in the shank at overlap TDC at the rev limit, throttle shut: no gas eases it, N.</summary>
-    public double Pull => RunningSquishCheck.Pull(view, cylinder).Force is var force && force > 0 ? force : double.NaN;
+    public double Pull => RunningSquishCheck.Pull(view, cylinder).Force;
 
     /// <summary>Greatest push in the rod over the run and the speed where it stands, N.</summary>
     public (double Load, double Speed) Push => Most(l => l.Rod.Max());
@@ -42,7 +39,7 @@ internal sealed class RodDuty(View view, string cylinder)
         0.0);
 
     /// <summary>Pull on the gudgeon pin at overlap TDC at the rev limit, N.</summary>
-    public double PinPull => Ends() is var ends && ends != default ? ends.SmallEndOverlap : double.NaN;
+    public double PinPull => Ends().SmallEndOverlap;
 
     /// <summary>Pull on the cap's bolts together at overlap TDC at the rev limit, N: what the big end pulls, less the cap, which hangs on the pin.</summary>
     public double CapPull
@@ -50,7 +47,7 @@ internal sealed class RodDuty(View view, string cylinder)
         get
         {
             var speed = view.Amount(Engine.RevLimit);
-            return Ends() is var ends && ends != default ? ends.BigEndOverlap - (view.AmountOr(Rod.CapMass, 0, cylinder) * view.Amount(Crank.Stroke) / 2 * speed * speed) : double.NaN;
+            return Ends().BigEndOverlap - (view.AmountOr(Rod.CapMass, 0, cylinder) * view.Amount(Crank.Stroke) / 2 * speed * speed);
         }
     }
 
@@ -86,7 +83,7 @@ internal sealed class RodDuty(View view, string cylinder)
     }
 
     /// <summary>The cylinder at the hardest speeds of the run, each with its speed.</summary>
-    public IReadOnlyList<(double Speed, ThrowLoads Loads)> Hardest => _hardest ??= [.. CycleLoads.Hardest(view).Where(l => _place >= 0 && _place < l.Throws.Count).Select(l => (l.Speed, l.Throws[_place]))];
+    public IReadOnlyList<(double Speed, ThrowLoads Loads)> Hardest => _hardest ??= [.. CycleLoads.Hardest(view, cylinder).Select(h => (h.Loads.Speed, h.Throw))];
 
     private (double Load, double Speed) Most(Func<ThrowLoads, double> load) => Hardest.Count == 0 ? (double.NaN, double.NaN) : Hardest.Select(h => (Load: load(h.Loads), h.Speed)).MaxBy(h => h.Load);
 }

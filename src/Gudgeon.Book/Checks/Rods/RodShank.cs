@@ -9,7 +9,7 @@ namespace Gudgeon.Book.Checks.Rods;
 /// <param name="cylinder">Whose rod.</param>
 internal sealed class RodShank(View view, string cylinder)
 {
-    /// <summary>Steel.</summary>
+    /// <summary>Steel, Pa and kg/m³: from memory.</summary>
     public const double UsualModulus = 205e9, UsualDensity = 7850;
 
     /// <summary>Section, m².</summary>
@@ -34,9 +34,7 @@ internal sealed class RodShank(View view, string cylinder)
     public double MassPerLength => Area * view.AmountOr(Rod.Density, UsualDensity, cylinder);
 
     /// <summary>Bending by its own inertia as the textbooks have it, at the rev limit.</summary>
-    public RodWhip Whip()
-    {
-        var whip = view.Work(
+    public RodWhip Whip() => view.Work(
             RodSection.Whip,
             Area,
             SwingModulus,
@@ -44,19 +42,9 @@ internal sealed class RodShank(View view, string cylinder)
             view.Amount(Crank.Stroke) / 2,
             view.Amount(Engine.RevLimit),
             view.AmountOr(Rod.Density, UsualDensity, cylinder));
-        return whip == default ? new RodWhip(double.NaN, double.NaN) : whip;
-    }
 
-    private StrutLoad Strut(double gyration, double ends)
-    {
-        var strut = view.Work(
+    private StrutLoad Strut(double gyration, double ends) => view.Work(
             RodSection.Johnson, Area, gyration, view.Amount(Rod.Length, cylinder), ends, view.Amount(Rod.YieldStrength, cylinder), view.AmountOr(Rod.Modulus, UsualModulus, cylinder));
-        return strut == default ? new StrutLoad(double.NaN, double.NaN, double.NaN) : strut;
-    }
 
-    private static ShankSection Section(View view, string cylinder)
-    {
-        var section = view.Work(RodSection.OfI, view.Amount(Rod.Depth, cylinder), view.Amount(Rod.Width, cylinder), view.Amount(Rod.Web, cylinder), view.Amount(Rod.Flange, cylinder));
-        return section == default ? new ShankSection(double.NaN, double.NaN, double.NaN, double.NaN) : section;
-    }
+    private static ShankSection Section(View view, string cylinder) => view.Work(RodSection.OfI, view.Amount(Rod.Depth, cylinder), view.Amount(Rod.Width, cylinder), view.Amount(Rod.Web, cylinder), view.Amount(Rod.Flange, cylinder));
 }

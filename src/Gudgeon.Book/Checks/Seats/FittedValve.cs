@@ -23,14 +23,10 @@ internal sealed class FittedValve(View view, string index)
 
     /// <summary>Pressure on the seat, Pa.</summary>
     /// <param name="pressure">Cylinder pressure above that of the port, Pa.</param>
-    public double SeatPressure(double pressure)
-    {
-        var seat = view.Work(ValveSeat.Pressure, view.Amount(Valve.HeadDiameter, index), view.Amount(Valve.SeatWidth, index), SeatAngle, new FittedSpring(view, index).Loads().Seat, pressure);
-        return seat == default ? double.NaN : seat.Pressure;
-    }
+    public double SeatPressure(double pressure) => view.Work(ValveSeat.Pressure, view.Amount(Valve.HeadDiameter, index), view.Amount(Valve.SeatWidth, index), SeatAngle, new FittedSpring(view, index).Loads().Seat, pressure).Pressure;
 
     /// <summary>Greatest pressure of the engine run above the air outside, Pa, and its speed, rad/s.</summary>
-    public static (double Pressure, double Speed) Greatest(View view) => view.Duty() is { } duty ? (duty.PeakPressure.Value - duty.Ambient.Pressure, duty.PeakPressure.Speed) : (double.NaN, double.NaN);
+    public static (double Pressure, double Speed) Greatest(View view) => view.Duty()?.PeakGauge ?? (double.NaN, double.NaN);
 
     /// <summary>Stem clearance cold, m.</summary>
     public double Clearance() => view.Work(StemGuide.Clearance, view.Amount(Guide.Bore, index), Stem);
@@ -49,8 +45,7 @@ internal sealed class FittedValve(View view, string index)
     public double StemTension()
     {
         var loads = new FittedSpring(view, index).Loads();
-        var stress = view.Work(StemGuide.Stress, Stem, loads.Open, loads.Seat, SeatingSpeed(), SteelModulus, SteelDensity);
-        return stress == default ? double.NaN : stress.Greatest;
+        return view.Work(StemGuide.Stress, Stem, loads.Open, loads.Seat, SeatingSpeed(), SteelModulus, SteelDensity).Greatest;
     }
 
     /// <summary>Speed at which the valve meets its seat: as known, else by the ramp of the cam at the rev limit, m/s.</summary>

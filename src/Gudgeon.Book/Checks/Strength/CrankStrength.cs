@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gudgeon.Book.Bottom;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
@@ -30,8 +29,6 @@ internal sealed class CrankStrength(View view, string cylinder)
     /// <summary>Bending that misalignment adds in trunk-piston engines, Pa: IACS UR M53.4.</summary>
     private const double Added = 10e6;
 
-    private readonly int _place = int.TryParse(cylinder, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number - 1 : -1;
-
     private IReadOnlyList<ThrowSwing>? _swings;
 
     /// <summary>Diameter of the crank pin, m.</summary>
@@ -44,14 +41,14 @@ internal sealed class CrankStrength(View view, string cylinder)
     public double Overlap => view.Work(CrankFillets.Overlap, PinDiameter, JournalDiameter, view.Amount(Crank.Stroke) / 2);
 
     /// <summary>What swings at the hardest speeds of the run.</summary>
-    public IReadOnlyList<ThrowSwing> Swings => _swings ??= [.. CycleLoads.Hardest(view).Where(l => _place >= 0 && _place < l.Throws.Count).Select(Swing)];
+    public IReadOnlyList<ThrowSwing> Swings => _swings ??= [.. CycleLoads.Hardest(view, cylinder).Select(h => Swing(h.Loads, h.Throw.Throw))];
 
     /// <summary>The pin's fillet at the speed that stresses it most; null where it is not known.</summary>
     public FilletStress? PinFillet()
     {
         var factors = view.Work(CrankFillets.Pin, PinDiameter, Overlap, view.Amount(Crank.WebThickness), view.Amount(Crank.WebWidth), view.Amount(Crank.PinFillet), Bore(Crank.PinBore), Bore(Crank.JournalBore), Bore(Crank.PinRecess), Bore(Crank.JournalRecess));
         var strength = Strength(PinDiameter, view.Amount(Crank.PinFillet));
-        return factors == default ? null : Worst(strength, swing => view.Work(
+        return double.IsNaN(factors.Bending) ? null : Worst(strength, swing => view.Work(
             CrankFatigue.Equivalent,
             factors.Bending * Web(swing).Bending,
             factors.Torsion * view.Work(CrankFillets.Torsion, swing.Torque, PinDiameter, Bore(Crank.PinBore)),
@@ -63,7 +60,7 @@ internal sealed class CrankStrength(View view, string cylinder)
     {
         var factors = view.Work(CrankFillets.Journal, PinDiameter, Overlap, view.Amount(Crank.WebThickness), view.Amount(Crank.WebWidth), view.Amount(Crank.JournalFillet), Bore(Crank.PinBore), Bore(Crank.JournalBore), Bore(Crank.PinRecess), Bore(Crank.JournalRecess));
         var strength = Strength(JournalDiameter, view.Amount(Crank.JournalFillet));
-        return factors == default ? null : Worst(strength, swing => view.Work(
+        return double.IsNaN(factors.Bending) ? null : Worst(strength, swing => view.Work(
             CrankFatigue.Equivalent,
             (factors.Bending * Web(swing).Bending) + (factors.Radial * Web(swing).Radial),
             factors.Torsion * view.Work(CrankFillets.Torsion, swing.Torque, JournalDiameter, Bore(Crank.JournalBore)),
@@ -74,8 +71,7 @@ internal sealed class CrankStrength(View view, string cylinder)
     private WebStress Web(ThrowSwing swing)
     {
         var (arm, share) = Arm();
-        var stress = view.Work(CrankFillets.Web, swing.Radial * arm, swing.Radial * share, view.Amount(Crank.WebWidth), view.Amount(Crank.WebThickness));
-        return stress == default ? new WebStress(double.NaN, double.NaN) : stress;
+        return view.Work(CrankFillets.Web, swing.Radial * arm, swing.Radial * share, view.Amount(Crank.WebWidth), view.Amount(Crank.WebThickness));
     }
 
     /// <summary>Bending moment in the middle of the web over the load on the pin, m, and the share of the load that passes through it.</summary>
@@ -126,9 +122,8 @@ internal sealed class CrankStrength(View view, string cylinder)
         Swings.Count == 0 ? null : Swings.Select(s => new FilletStress(s.Speed, stress(s), strength)).MaxBy(f => f.Stress);
 
     /// <summary>Rods that share the pin load it together; torque passes from all throws on the far side of the drive, this one counted.</summary>
-    private ThrowSwing Swing(CrankLoads loads)
+    private ThrowSwing Swing(CrankLoads loads, CrankThrow own)
     {
-        var own = loads.Throws[_place].Throw;
         var drive = view.AmountOr(Crank.DrivePosition, double.MaxValue);
         var pin = loads.Throws.Where(t => t.Throw.Pin == own.Pin).Select(t => t.Radial).ToList();
         var passing = loads.Throws.Where(t => drive >= own.Position ? t.Throw.Position <= own.Position : t.Throw.Position >= own.Position).Select(t => t.Torque).ToList();

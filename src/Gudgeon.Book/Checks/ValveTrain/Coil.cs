@@ -88,7 +88,7 @@ internal sealed class Coil(View view, string index, CoilFields fields, double? s
             view.Amount(Valve.Lift, index),
             view.Amount(fields.SolidHeight, index),
             Spacer);
-        return loads == default ? new FittedLoads(double.NaN, double.NaN) : new FittedLoads(loads.SeatLoad, loads.OpenLoad);
+        return new FittedLoads(loads.SeatLoad, loads.OpenLoad);
     }
 
     /// <summary>Load when seat and retainer stand so far apart as the outer spring is high, N.</summary>
@@ -129,8 +129,7 @@ internal sealed class Coil(View view, string index, CoilFields fields, double? s
     {
         var loads = Loads();
         var strength = view.Work(SpringFatigue.Zimmerli, WireSurface.Peened);
-        var safety = view.Work(SpringFatigue.Safety, loads.Seat, loads.Open, Wire, MeanDiameter, TensileStrength, strength.Amplitude, strength.Mean, CurvatureFactor.Wahl, FatigueCriterion.Goodman);
-        return safety == default ? double.NaN : safety.Safety;
+        return view.Work(SpringFatigue.Safety, loads.Seat, loads.Open, Wire, MeanDiameter, TensileStrength, strength.Amplitude, strength.Mean, CurvatureFactor.Wahl, FatigueCriterion.Goodman).Safety;
     }
 
     /// <summary>First frequency of its own vibration with the valve shut, Hz.</summary>

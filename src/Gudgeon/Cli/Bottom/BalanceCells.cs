@@ -63,7 +63,7 @@ internal sealed class BalanceCells(bool imperial)
 
     /// <summary>The line over the figures of a speed.</summary>
     public string Speed(Shaking shaking) =>
-        $"At {Engine.RevLimit.Print(Math.Round(shaking.Speed * 30 / Math.PI) * Math.PI / 30)}: greatest force {Force(shaking.GreatestForce)}, greatest rocking couple {Torque(shaking.GreatestCouple)}, couples about {Cylinder.Position.Print(shaking.About, imperial)} along the crank.";
+        $"At {Figures.Rpm(shaking.Speed)}: greatest force {Force(shaking.GreatestForce)}, greatest rocking couple {Torque(shaking.GreatestCouple)}, couples about {Cylinder.Position.Print(shaking.About, imperial)} along the crank.";
 
     private static double? Rounded(double? kilograms) => kilograms is { } m ? Math.Round(m, 7) : null;
 

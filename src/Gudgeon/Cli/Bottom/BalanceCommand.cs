@@ -1,5 +1,7 @@
 using System.ComponentModel;
 using Gudgeon.Book.Bottom;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Cli.Sheets;
@@ -9,7 +11,7 @@ using Spectre.Console.Cli;
 namespace Gudgeon.Cli.Bottom;
 
 /// <summary>gudgeon bottom balance: rods weighed, balance factor, shaking, balance shafts.</summary>
-internal sealed class BalanceCommand : Command<BalanceCommand.Settings>
+internal sealed class BalanceCommand : SheetCommand<BalanceCommand.Settings, BalanceSheet>
 {
     internal sealed class Settings : SheetSettings
     {
@@ -22,35 +24,22 @@ internal sealed class BalanceCommand : Command<BalanceCommand.Settings>
         public string? About { get; init; }
     }
 
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    protected override BalanceSheet Work(Settings settings, BookFile file, DutyDesk desk)
     {
         var about = settings.About is { } place ? Amount.Parse("--about", place, Dimension.Length, "mm").Si : (double?)null;
         var at = RunCommand.Asked(settings.At, "--at");
-        if (at is <= 0)
-        {
-            throw new BadInputException($"--at: given {settings.At}, wanted a speed above zero");
-        }
-
-        var sheet = BalanceSheet.Of(settings.Open().Book, at, about);
-        if (settings.Svg is not null)
-        {
-            BalancePicture.Draw(sheet, settings.Svg, settings.Imperial);
-        }
-
-        if (settings.Json)
-        {
-            Out.Json(Json(sheet));
-        }
-        else
-        {
-            Print(sheet, new BalanceCells(settings.Imperial));
-        }
-
-        return sheet.Shaking is null ? 3 : 0;
+        return at is <= 0
+            ? throw new BadInputException($"--at: given {settings.At}, wanted a speed above zero")
+            : BalanceSheet.Of(file.Book, at, about);
     }
 
-    private static void Print(BalanceSheet sheet, BalanceCells cells)
+    protected override void Draw(BalanceSheet sheet, string picture, Settings settings) => BalancePicture.Draw(sheet, picture, settings.Imperial);
+
+    protected override bool Finished(BalanceSheet sheet) => sheet.Shaking is not null;
+
+    protected override void Print(BalanceSheet sheet, bool imperial)
     {
+        var cells = new BalanceCells(imperial);
         Table("Rods and pistons", Worded(BalanceCells.RodHeadings), sheet.Rods.Select(cells.Of));
         Table("Balance factor", Worded(BalanceCells.PinHeadings), sheet.Pins.Select(cells.Of));
         if (sheet.Shaking is { } shaking)
@@ -90,7 +79,7 @@ internal sealed class BalanceCommand : Command<BalanceCommand.Settings>
         Out.Line();
     }
 
-    private static object Json(BalanceSheet sheet) => new
+    protected override object Json(BalanceSheet sheet) => new
     {
         rods = sheet.Rods,
         pins = sheet.Pins.Select(p => new { pin = p.Mass.Pin, rotating = p.Mass.Rotating, reciprocating = p.Mass.Reciprocating, p.Factor, p.Before, p.Wanted, p.BobWeight, p.Change, p.HoleDepth }),

@@ -1,5 +1,4 @@
 using Gudgeon.Book.Bottom;
-using Gudgeon.Book.Fields;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Cli.Sheets;
@@ -21,11 +20,10 @@ internal static class BalancePicture
         }
 
         var force = Figures.Shown(Dimension.Force, "N", imperial);
-        var speed = Engine.RevLimit.Print(Math.Round(shaking.Speed * 30 / Math.PI) * Math.PI / 30);
+        var speed = Figures.Rpm(shaking.Speed);
         List<Plot> above = [.. BalanceRoses.Of(sheet, force).Take(Most).Select(r => PolarPanel.Of(r.Curves, $"{r.Name} at {speed}: force left at its order", $"{force.Symbol}; round: crank angle, TDC above"))];
         var whole = Over(shaking, force, $"Whole force through a turn at {speed}");
-        var picture = new Multiplot();
-        picture.RemovePlot(picture.GetPlot(0));
+        var picture = Pictures.Sheet();
         var rows = above.Count > 0 ? 2 : 1;
         var grid = new ScottPlot.MultiplotLayouts.CustomGrid();
         for (var i = 0; i < above.Count; i++)

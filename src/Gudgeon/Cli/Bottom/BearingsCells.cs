@@ -39,7 +39,7 @@ internal sealed class BearingsCells(bool imperial)
     /// <summary>The row of a speed.</summary>
     public IReadOnlyList<string> At(BearingsSheet sheet, int i) =>
     [
-        Engine.RevLimit.Print(Math.Round(sheet.Speeds[i].Speed * 30 / Math.PI) * Math.PI / 30),
+        Figures.Rpm(sheet.Speeds[i].Speed),
         .. sheet.Speeds[i].Film.Select(f => f > 0 ? Film(f) : "none left"),
         Flow(sheet.Demands[i].Bearings), Flow(sheet.Demands[i].Other), Flow(sheet.Demands[i].Pump), Cell.Of(sheet.Demands[i].Loss, Dimension.Power, "kW", 3, imperial),
     ];

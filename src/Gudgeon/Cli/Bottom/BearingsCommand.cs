@@ -1,6 +1,8 @@
 using System.ComponentModel;
 using Gudgeon.Book.Bottom;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Cli.Sheets;
 using Spectre.Console.Cli;
@@ -8,7 +10,7 @@ using Spectre.Console.Cli;
 namespace Gudgeon.Cli.Bottom;
 
 /// <summary>gudgeon bottom bearings: clearances, films, oil.</summary>
-internal sealed class BearingsCommand : Command<BearingsCommand.Settings>
+internal sealed class BearingsCommand : SheetCommand<BearingsCommand.Settings, BearingsSheet>
 {
     internal sealed class Settings : SheetSettings
     {
@@ -17,28 +19,20 @@ internal sealed class BearingsCommand : Command<BearingsCommand.Settings>
         public string? At { get; init; }
     }
 
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    protected override BearingsSheet Work(Settings settings, BookFile file, DutyDesk desk) =>
+        BearingsSheet.Of(new View(file.Book.Now(), desk), RunCommand.Asked(settings.At, "--at"));
+
+    protected override void Draw(BearingsSheet sheet, string picture, Settings settings)
     {
-        var file = settings.Open();
-        var sheet = BearingsSheet.Of(new View(file.Book.Now(), Books.Desk(file, cancellationToken)), RunCommand.Asked(settings.At, "--at"));
-        if (settings.Svg is not null && sheet.Rows.Count > 0)
+        if (sheet.Rows.Count > 0)
         {
-            BearingsPicture.Draw(sheet, settings.Svg, settings.Imperial);
+            BearingsPicture.Draw(sheet, picture, settings.Imperial);
         }
-
-        if (settings.Json)
-        {
-            Out.Json(Json(sheet));
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
-
-        return sheet.Courses.Count == 0 ? 3 : 0;
     }
 
-    private static void Print(BearingsSheet sheet, bool imperial)
+    protected override bool Finished(BearingsSheet sheet) => sheet.Courses.Count > 0;
+
+    protected override void Print(BearingsSheet sheet, bool imperial)
     {
         var cells = new BearingsCells(imperial);
         Columns.Print(BearingsCells.FitHeadings, sheet.Rows.Select(cells.Fit));
@@ -63,7 +57,7 @@ internal sealed class BearingsCommand : Command<BearingsCommand.Settings>
         Out.Line("Caution: " + BearingsSheet.Caution);
     }
 
-    private static object Json(BearingsSheet sheet) => new
+    protected override object Json(BearingsSheet sheet) => new
     {
         speed = sheet.Speed,
         bearings = sheet.Rows,

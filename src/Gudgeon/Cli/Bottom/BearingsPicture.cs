@@ -15,8 +15,7 @@ internal static class BearingsPicture
 
     public static void Draw(BearingsSheet sheet, string file, bool imperial)
     {
-        var picture = new Multiplot();
-        picture.RemovePlot(picture.GetPlot(0));
+        var picture = Pictures.Sheet();
         var grid = new ScottPlot.MultiplotLayouts.CustomGrid();
         var columns = Math.Max(1, sheet.Courses.Count);
         var rows = sheet.Courses.Count == 0 ? 1 : 3;

@@ -1,5 +1,5 @@
 using Gudgeon.Book.Bottom;
-using Gudgeon.Book.Fields;
+using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Cli.Sheets;
 
@@ -15,7 +15,7 @@ internal sealed class LoadsCells(bool imperial)
     /// <summary>The row of a speed.</summary>
     public IReadOnlyList<string> Of(LoadsRow row) =>
     [
-        Engine.RevLimit.Print(Math.Round(row.Speed * 30 / Math.PI) * Math.PI / 30),
+        Figures.Rpm(row.Speed),
         Force(row.RodTension), Force(row.RodCompression), Force(row.GudgeonPin), Force(row.SideThrust), Force(row.BigEnd),
         .. row.Mains.Select(Force),
         Cell.Of(row.Torque, Dimension.Torque, "N·m", 4, imperial), Cell.Of(row.PeakTorque, Dimension.Torque, "N·m", 4, imperial),

@@ -1,5 +1,7 @@
 using System.ComponentModel;
 using Gudgeon.Book.Bottom;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Cli.Sheets;
 using Spectre.Console.Cli;
@@ -7,7 +9,7 @@ using Spectre.Console.Cli;
 namespace Gudgeon.Cli.Bottom;
 
 /// <summary>gudgeon bottom loads: what gas and inertia do to rods, pins and bearings.</summary>
-internal sealed class LoadsCommand : Command<LoadsCommand.Settings>
+internal sealed class LoadsCommand : SheetCommand<LoadsCommand.Settings, LoadsSheet>
 {
     internal sealed class Settings : SheetSettings
     {
@@ -16,28 +18,20 @@ internal sealed class LoadsCommand : Command<LoadsCommand.Settings>
         public string? At { get; init; }
     }
 
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    protected override LoadsSheet Work(Settings settings, BookFile file, DutyDesk desk) =>
+        LoadsSheet.Of(new View(file.Book.Now(), desk), RunCommand.Asked(settings.At, "--at"));
+
+    protected override void Draw(LoadsSheet sheet, string picture, Settings settings)
     {
-        var file = settings.Open();
-        var sheet = LoadsSheet.Of(new View(file.Book.Now(), Books.Desk(file, cancellationToken)), RunCommand.Asked(settings.At, "--at"));
-        if (settings.Svg is not null && sheet.Shown is not null)
+        if (sheet.Shown is not null)
         {
-            LoadsPictures.Draw(sheet, settings.Svg, settings.Imperial);
+            LoadsPictures.Draw(sheet, picture, settings.Imperial);
         }
-
-        if (settings.Json)
-        {
-            Out.Json(Json(sheet));
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
-
-        return sheet.Shown is null ? 3 : 0;
     }
 
-    private static void Print(LoadsSheet sheet, bool imperial)
+    protected override bool Finished(LoadsSheet sheet) => sheet.Shown is not null;
+
+    protected override void Print(LoadsSheet sheet, bool imperial)
     {
         if (sheet.Shown is not null)
         {
@@ -56,7 +50,7 @@ internal sealed class LoadsCommand : Command<LoadsCommand.Settings>
         Out.Line(LoadsSheet.Remark);
     }
 
-    private static object Json(LoadsSheet sheet) => new
+    protected override object Json(LoadsSheet sheet) => new
     {
         mains = sheet.MainNames,
         speeds = sheet.Rows.Select(r => new { r.Speed, r.RodTension, r.RodCompression, r.GudgeonPin, r.SideThrust, r.BigEnd, mains = r.Mains.Select(m => double.IsNaN(m) ? (double?)null : m), r.Torque, r.PeakTorque }),

@@ -26,9 +26,7 @@ internal static class LoadsPictures
         }
 
         plots.Add(Over(first, force));
-        var picture = new Multiplot();
-        picture.RemovePlot(picture.GetPlot(0));
-        plots.ForEach(picture.AddPlot);
+        var picture = Pictures.Sheet(plots);
         var grid = new ScottPlot.MultiplotLayouts.CustomGrid();
         for (var i = 0; i < plots.Count - 1; i++)
         {

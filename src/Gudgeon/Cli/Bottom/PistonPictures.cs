@@ -11,11 +11,7 @@ internal static class PistonPictures
     /// <summary>Draws the sheet.</summary>
     public static void Draw(PistonSheet sheet, string file, bool imperial)
     {
-        var picture = new Multiplot();
-        picture.RemovePlot(picture.GetPlot(0));
-        picture.AddPlot(Loads(sheet.Pistons[0], imperial));
-        picture.AddPlot(Squish(sheet, imperial));
-        Pictures.Save(picture, file);
+        Pictures.Save(Pictures.Sheet(Loads(sheet.Pistons[0], imperial), Squish(sheet, imperial)), file);
     }
 
     private static Plot Loads(PistonFigures piston, bool imperial)

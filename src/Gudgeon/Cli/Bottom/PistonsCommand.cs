@@ -1,58 +1,22 @@
 using Gudgeon.Book.Bottom;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Cli.Sheets;
-using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli.Bottom;
 
 /// <summary>gudgeon bottom pistons: gudgeon pins, pistons, rings and the clearances that move.</summary>
-internal sealed class PistonsCommand : Command<SheetSettings>
+internal sealed class PistonsCommand : SheetCommand<SheetSettings, PistonSheet>
 {
-    public override int Execute(CommandContext context, SheetSettings settings, CancellationToken cancellationToken)
-    {
-        var file = settings.Open();
-        var sheet = PistonSheet.Of(new View(file.Book.Now(), Books.Desk(file, cancellationToken)));
-        if (settings.Svg is not null)
-        {
-            PistonPictures.Draw(sheet, settings.Svg, settings.Imperial);
-        }
+    protected override PistonSheet Work(SheetSettings settings, BookFile file, DutyDesk desk) =>
+        PistonSheet.Of(new View(file.Book.Now(), desk));
 
-        if (settings.Json)
-        {
-            Out.Json(Json(sheet));
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
+    protected override void Draw(PistonSheet sheet, string picture, SheetSettings settings) => PistonPictures.Draw(sheet, picture, settings.Imperial);
 
-        return 0;
-    }
+    protected override void Print(PistonSheet sheet, bool imperial) => FactLines.Print(sheet.Groups, sheet.Missing, [PistonSheet.Remark, .. PistonSheet.Remarks], PistonSheet.Caution, imperial);
 
-    private static void Print(PistonSheet sheet, bool imperial)
-    {
-        foreach (var (title, facts) in sheet.Groups)
-        {
-            Out.Line(title);
-            FactLines.Print(facts, imperial);
-            Out.Line();
-        }
-
-        if (sheet.Missing.Length > 0)
-        {
-            Out.Line(sheet.Missing);
-        }
-
-        Out.Line(PistonSheet.Remark);
-        foreach (var remark in PistonSheet.Remarks)
-        {
-            Out.Line(remark);
-        }
-
-        Out.Line("Caution: " + PistonSheet.Caution);
-    }
-
-    private static object Json(PistonSheet sheet) => new
+    protected override object Json(PistonSheet sheet) => new
     {
         pistons = sheet.Pistons.Select(p => new
         {

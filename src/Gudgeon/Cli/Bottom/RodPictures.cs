@@ -15,11 +15,7 @@ internal static class RodPictures
     /// <summary>Draws the sheet.</summary>
     public static void Draw(RodSheet sheet, string file, bool imperial)
     {
-        var picture = new Multiplot();
-        picture.RemovePlot(picture.GetPlot(0));
-        picture.AddPlot(Force(sheet.Rods[0], imperial));
-        picture.AddPlot(Fatigue(sheet, imperial));
-        Pictures.Save(picture, file);
+        Pictures.Save(Pictures.Sheet(Force(sheet.Rods[0], imperial), Fatigue(sheet, imperial)), file);
     }
 
     /// <summary>A line over the cycle of a cylinder at a speed.</summary>
@@ -31,7 +27,7 @@ internal static class RodPictures
     }
 
     /// <summary>A speed to the whole turn a minute.</summary>
-    internal static string At(double speed) => Engine.RevLimit.Print(Math.Round(speed * 30 / Math.PI) * Math.PI / 30);
+    internal static string At(double speed) => Figures.Rpm(speed);
 
     private static Plot Force(RodFigures rod, bool imperial)
     {

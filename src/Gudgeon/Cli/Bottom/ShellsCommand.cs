@@ -1,36 +1,23 @@
 using Gudgeon.Book.Bottom;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Cli.Sheets;
-using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli.Bottom;
 
 /// <summary>gudgeon bottom shells: the table of shells to work from.</summary>
-internal sealed class ShellsCommand : Command<SheetSettings>
+internal sealed class ShellsCommand : SheetCommand<SheetSettings, ShellsSheet>
 {
-    /// <summary>Exit code when a bearing stays without shells.</summary>
-    private const int NotAll = 3;
+    protected override ShellsSheet Work(SheetSettings settings, BookFile file, DutyDesk desk) =>
+        ShellsSheet.Of(file.Book.Now());
 
-    public override int Execute(CommandContext context, SheetSettings settings, CancellationToken cancellationToken)
-    {
-        var sheet = ShellsSheet.Of(settings.Open().Book.Now());
-        if (settings.Svg is not null)
-        {
-            ShellsPicture.Draw(sheet, settings.Svg, settings.Imperial);
-        }
+    protected override void Draw(ShellsSheet sheet, string picture, SheetSettings settings) => ShellsPicture.Draw(sheet, picture, settings.Imperial);
 
-        if (settings.Json)
-        {
-            Out.Json(sheet);
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
+    protected override object Json(ShellsSheet sheet) => sheet;
 
-        return sheet.Open == 0 ? 0 : NotAll;
-    }
+    protected override bool Finished(ShellsSheet sheet) => sheet.Open == 0;
 
-    private static void Print(ShellsSheet sheet, bool imperial)
+    protected override void Print(ShellsSheet sheet, bool imperial)
     {
         Columns.Print(ShellsCells.Headings, sheet.Rows.Select(new ShellsCells(imperial).Of));
         Out.LineIf(sheet.Bought.Count > 0, $"to buy: {ShellsCells.ToBuy(sheet)}");

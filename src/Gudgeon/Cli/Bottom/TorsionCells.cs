@@ -47,7 +47,7 @@ internal sealed class TorsionCells(bool imperial)
     public static string Range(TorsionSheet sheet) =>
         $"Running range {Speed(sheet.Range.From)} to {Speed(sheet.Range.To)}, {(sheet.WithGas ? "driven by the gas of the engine run and by inertia" : "driven by inertia alone: the engine cannot be run yet")}. Inertia and stiffness count at the crank's speed.";
 
-    private static string Speed(double si) => Engine.RevLimit.Print(Math.Round(si * 30 / Math.PI) * Math.PI / 30);
+    private static string Speed(double si) => Figures.Rpm(si);
 
     private static string Frequency(double? si) => Cell.Of(si, Dimension.Frequency, "Hz", 4, false);
 

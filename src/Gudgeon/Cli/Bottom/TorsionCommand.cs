@@ -1,12 +1,14 @@
 using System.ComponentModel;
 using Gudgeon.Book.Bottom;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Cli.Sheets;
 using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli.Bottom;
 
 /// <summary>gudgeon bottom torsion: natural frequencies, critical speeds and torques of the crank and all that hangs on it.</summary>
-internal sealed class TorsionCommand : Command<TorsionCommand.Settings>
+internal sealed class TorsionCommand : SheetCommand<TorsionCommand.Settings, TorsionSheet>
 {
     internal sealed class Settings : SheetSettings
     {
@@ -15,28 +17,14 @@ internal sealed class TorsionCommand : Command<TorsionCommand.Settings>
         public string Without { get; init; } = "";
     }
 
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
-    {
-        var file = settings.Open();
-        var sheet = TorsionSheet.Of(file.Book, Books.Desk(file, cancellationToken), settings.Without);
-        if (settings.Svg is not null)
-        {
-            TorsionPicture.Draw(sheet, settings.Svg, settings.Imperial);
-        }
+    protected override TorsionSheet Work(Settings settings, BookFile file, DutyDesk desk) =>
+        TorsionSheet.Of(file.Book, desk, settings.Without);
 
-        if (settings.Json)
-        {
-            Out.Json(Json(sheet));
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
+    protected override void Draw(TorsionSheet sheet, string picture, Settings settings) => TorsionPicture.Draw(sheet, picture, settings.Imperial);
 
-        return sheet.Sweep is null ? 3 : 0;
-    }
+    protected override bool Finished(TorsionSheet sheet) => sheet.Sweep is not null;
 
-    private static void Print(TorsionSheet sheet, bool imperial)
+    protected override void Print(TorsionSheet sheet, bool imperial)
     {
         if (sheet.Sweep is null)
         {
@@ -62,7 +50,7 @@ internal sealed class TorsionCommand : Command<TorsionCommand.Settings>
         Out.Line();
     }
 
-    private static object Json(TorsionSheet sheet) => new
+    protected override object Json(TorsionSheet sheet) => new
     {
         rotors = sheet.Build?.Line.Rotors.Select((r, i) => new { r.Name, r.Inertia, joint = i == 0 ? null : sheet.Build.Joints[i].Name, stiffness = i == 0 ? (double?)null : r.Stiffness, loss = i == 0 ? (double?)null : r.Loss }),
         modes = sheet.Sweep?.Shapes,

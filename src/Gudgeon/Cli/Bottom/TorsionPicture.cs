@@ -20,11 +20,7 @@ internal static class TorsionPicture
             throw new BadInputException($"the torsional line is not known, so there is none to draw: {sheet.Missing}");
         }
 
-        var panels = new Multiplot();
-        panels.RemovePlot(panels.GetPlot(0));
-        panels.AddPlot(Criticals(sheet, sweep));
-        panels.AddPlot(Torques(sheet, sweep, Figures.Shown(Dimension.Torque, "N·m", imperial)));
-        Pictures.Save(panels, file);
+        Pictures.Save(Pictures.Sheet(Criticals(sheet, sweep), Torques(sheet, sweep, Figures.Shown(Dimension.Torque, "N·m", imperial))), file);
     }
 
     private static Plot Criticals(TorsionSheet sheet, TorsionalSweep sweep)

@@ -16,7 +16,7 @@ internal sealed class BeltCommand : DriveCommand<BeltSheet>
 
     protected override (IReadOnlyList<string> Headings, IReadOnlyList<IReadOnlyList<string>> Rows) Table(BeltSheet sheet, bool imperial) => (BeltCells.Headings, [.. sheet.Rows.Select(new BeltCells(imperial).Of)]);
 
-    protected override object Json(BeltSheet sheet) => sheet.Rows;
+    protected override object Rows(BeltSheet sheet) => sheet.Rows;
 
     protected override IEnumerable<Plot> Panels(BeltSheet sheet, bool imperial)
     {

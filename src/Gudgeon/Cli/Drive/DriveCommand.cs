@@ -1,38 +1,23 @@
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Drive;
 using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Values;
 using Gudgeon.Cli.Sheets;
 using ScottPlot;
-using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli.Drive;
 
 /// <summary>What the sheets of the boost drive have in common on the terminal: steps with their cautions, a table, a picture.</summary>
 /// <typeparam name="TSheet">The sheet.</typeparam>
-internal abstract class DriveCommand<TSheet> : Command<SheetSettings>
+internal abstract class DriveCommand<TSheet> : SheetCommand<SheetSettings, TSheet>
     where TSheet : IDriveSheet
 {
-    public sealed override int Execute(CommandContext context, SheetSettings settings, CancellationToken cancellationToken)
-    {
-        var file = settings.Open();
-        var sheet = Work(file.Book.Now(), Books.Desk(file, cancellationToken));
-        if (settings.Svg is not null)
-        {
-            Save(sheet, settings.Svg, settings.Imperial);
-        }
+    protected sealed override TSheet Work(SheetSettings settings, BookFile file, DutyDesk desk) => Work(file.Book.Now(), desk);
 
-        if (settings.Json)
-        {
-            Out.Json(new { steps = sheet.Steps.Select(s => new { s.Title, facts = FactLines.Json(s.Facts), s.Caution }), table = Json(sheet), sheet.Missing });
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
+    protected sealed override bool Finished(TSheet sheet) => sheet.Steps.Count > 0;
 
-        return sheet.Steps.Count == 0 ? 3 : 0;
-    }
+    protected sealed override object Json(TSheet sheet) => new { steps = sheet.Steps.Select(s => new { s.Title, facts = FactLines.Json(s.Facts), s.Caution }), table = Rows(sheet), sheet.Missing };
 
     /// <summary>Works the sheet.</summary>
     protected abstract TSheet Work(Snapshot now, DutyDesk desk);
@@ -44,29 +29,24 @@ internal abstract class DriveCommand<TSheet> : Command<SheetSettings>
     protected abstract (IReadOnlyList<string> Headings, IReadOnlyList<IReadOnlyList<string>> Rows) Table(TSheet sheet, bool imperial);
 
     /// <summary>The table for a program, SI.</summary>
-    protected abstract object Json(TSheet sheet);
+    protected abstract object Rows(TSheet sheet);
 
     /// <summary>Panels of its picture; none when there is nothing to draw.</summary>
     protected abstract IEnumerable<Plot> Panels(TSheet sheet, bool imperial);
 
-    private void Save(TSheet sheet, string file, bool imperial)
+    protected sealed override void Draw(TSheet sheet, string picture, SheetSettings settings)
     {
-        var panels = new Multiplot();
-        panels.RemovePlot(panels.GetPlot(0));
-        foreach (var panel in Panels(sheet, imperial))
-        {
-            panels.AddPlot(panel);
-        }
+        var panels = Pictures.Sheet(Panels(sheet, settings.Imperial));
 
         if (panels.Subplots.Count == 0)
         {
             throw new BadInputException($"--svg: there is nothing to draw. {sheet.Missing}".Trim());
         }
 
-        Pictures.Save(panels, file);
+        Pictures.Save(panels, picture);
     }
 
-    private void Print(TSheet sheet, bool imperial)
+    protected sealed override void Print(TSheet sheet, bool imperial)
     {
         foreach (var step in sheet.Steps)
         {

@@ -16,7 +16,7 @@ internal sealed class HeatCommand : DriveCommand<HeatSheet>
 
     protected override (IReadOnlyList<string> Headings, IReadOnlyList<IReadOnlyList<string>> Rows) Table(HeatSheet sheet, bool imperial) => (CoolerCells.Headings, [.. sheet.Rows.Select(new CoolerCells(imperial).Of)]);
 
-    protected override object Json(HeatSheet sheet) => new { oil = sheet.Oil.Select(o => new { o.AirSpeed, o.Temperature }), cooler = sheet.Rows };
+    protected override object Rows(HeatSheet sheet) => new { oil = sheet.Oil.Select(o => new { o.AirSpeed, o.Temperature }), cooler = sheet.Rows };
 
     protected override IEnumerable<Plot> Panels(HeatSheet sheet, bool imperial)
     {

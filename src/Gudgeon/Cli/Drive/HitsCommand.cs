@@ -16,7 +16,7 @@ internal sealed class HitsCommand : DriveCommand<HitSheet>
 
     protected override (IReadOnlyList<string> Headings, IReadOnlyList<IReadOnlyList<string>> Rows) Table(HitSheet sheet, bool imperial) => (HitCells.Headings, [.. sheet.Hits.Select(new HitCells(imperial).Of)]);
 
-    protected override object Json(HitSheet sheet) => new { sheet.Hits, sheet.Paths };
+    protected override object Rows(HitSheet sheet) => new { sheet.Hits, sheet.Paths };
 
     protected override IEnumerable<Plot> Panels(HitSheet sheet, bool imperial)
     {

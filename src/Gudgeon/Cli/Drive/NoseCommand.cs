@@ -16,7 +16,7 @@ internal sealed class NoseCommand : DriveCommand<NoseSheet>
 
     protected override (IReadOnlyList<string> Headings, IReadOnlyList<IReadOnlyList<string>> Rows) Table(NoseSheet sheet, bool imperial) => (NoseCells.Headings, [.. sheet.Loads.Select(new NoseCells(imperial).Of)]);
 
-    protected override object Json(NoseSheet sheet) => new { sheet.Loads, moments = sheet.Moments.Select(m => new { m.Place, m.Moment }) };
+    protected override object Rows(NoseSheet sheet) => new { sheet.Loads, moments = sheet.Moments.Select(m => new { m.Place, m.Moment }) };
 
     protected override IEnumerable<Plot> Panels(NoseSheet sheet, bool imperial)
     {

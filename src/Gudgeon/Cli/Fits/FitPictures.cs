@@ -17,8 +17,7 @@ internal static class FitPictures
             throw new BadInputException("--svg: no fit has a class or a measurement, so there is none to draw");
         }
 
-        var panels = new Multiplot();
-        panels.RemovePlot(panels.GetPlot(0));
+        var panels = Pictures.Sheet();
         panels.AddPlot(Zones([.. rows.SelectMany(r => SizeZone.Of(r).Select(z => z with { Name = $"{r.Index}\n{z.Name}" }))], "Hole and shaft from the basic size", imperial));
         var tight = rows.Where(r => r.Window.Count > 0 && r.Greatest > 0).ToList();
         if (tight.Count > 0)

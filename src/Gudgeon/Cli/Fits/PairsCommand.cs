@@ -1,33 +1,21 @@
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Fits;
 using Gudgeon.Cli.Sheets;
-using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli.Fits;
 
 /// <summary>gudgeon fits pairs: every fit of a build.</summary>
-internal sealed class PairsCommand : Command<SheetSettings>
+internal sealed class PairsCommand : SheetCommand<SheetSettings, FitsSheet>
 {
-    public override int Execute(CommandContext context, SheetSettings settings, CancellationToken cancellationToken)
-    {
-        var sheet = FitsSheet.Of(settings.Open().Book.Now());
-        if (settings.Svg is not null)
-        {
-            FitPictures.Draw(sheet, settings.Svg, settings.Imperial);
-        }
+    protected override FitsSheet Work(SheetSettings settings, BookFile file, DutyDesk desk) =>
+        FitsSheet.Of(file.Book.Now());
 
-        if (settings.Json)
-        {
-            Out.Json(new { fits = sheet.Rows.Select(Json), spreads = sheet.Spreads });
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
+    protected override void Draw(FitsSheet sheet, string picture, SheetSettings settings) => FitPictures.Draw(sheet, picture, settings.Imperial);
 
-        return 0;
-    }
+    protected override object Json(FitsSheet sheet) => new { fits = sheet.Rows.Select(Json), spreads = sheet.Spreads };
 
-    private static void Print(FitsSheet sheet, bool imperial)
+    protected override void Print(FitsSheet sheet, bool imperial)
     {
         var cells = new FitCells(imperial);
         if (sheet.Rows.Count == 0)

@@ -14,8 +14,7 @@ internal static class CamPictures
     {
         var lift = Figures.Shown(Dimension.Length, "mm", imperial);
         var turning = sheet.Speed / 2;
-        var figure = new Multiplot();
-        figure.RemovePlot(figure.GetPlot(0));
+        var figure = Pictures.Sheet();
         figure.AddPlot(Panel(sheet, c => c.Motion.Points.Lift.Select(l => lift.FromSi(Math.Max(0, l - c.Motion.Lash))), $"lift at the valve, {lift.Symbol}"));
         figure.AddPlot(Panel(sheet, c => c.Motion.Points.Curvature.Select(a => a * turning * turning), "acceleration at the rev limit, m/s²"));
         figure.GetPlot(0).Title("Cams");

@@ -10,14 +10,8 @@ internal static class ClearancePicture
 {
     public static void Draw(ClearanceSheet sheet, string file, bool imperial)
     {
-        var figure = new Multiplot();
-        figure.RemovePlot(figure.GetPlot(0));
         var tightest = sheet.Tightest;
-        foreach (var valve in tightest)
-        {
-            figure.AddPlot(Panel(valve, imperial));
-        }
-
+        var figure = Pictures.Sheet(tightest.Select(v => Panel(v, imperial)));
         figure.GetPlot(tightest.Count - 1).XLabel("crank angle after overlap TDC, °");
         Pictures.Save(figure, file);
     }

@@ -1,14 +1,16 @@
-using Gudgeon.Cli.Sheets;
 using System.ComponentModel;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Head;
 using Gudgeon.Book.Values;
+using Gudgeon.Cli.Sheets;
 using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli.Head;
 
 /// <summary>gudgeon head flow: what the ports pass.</summary>
-internal sealed class FlowCommand : Command<FlowCommand.Settings>
+internal sealed class FlowCommand : SheetCommand<FlowCommand.Settings, FlowSheet>
 {
     internal sealed class Settings : SheetSettings
     {
@@ -17,28 +19,14 @@ internal sealed class FlowCommand : Command<FlowCommand.Settings>
         public string At { get; init; } = "28 inH2O";
     }
 
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
-    {
-        var pressure = ((Amount)KnownValue.Read(Valve.BenchPressure, settings.At).Content).Si;
-        var sheet = FlowSheet.Of(settings.Open().Book, pressure);
-        if (settings.Svg is not null)
-        {
-            FlowPicture.Draw(sheet, settings.Svg, settings.Imperial);
-        }
+    protected override FlowSheet Work(Settings settings, BookFile file, DutyDesk desk) =>
+        FlowSheet.Of(file.Book, ((Amount)KnownValue.Read(Valve.BenchPressure, settings.At).Content).Si);
 
-        if (settings.Json)
-        {
-            Out.Json(sheet);
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
+    protected override void Draw(FlowSheet sheet, string picture, Settings settings) => FlowPicture.Draw(sheet, picture, settings.Imperial);
 
-        return 0;
-    }
+    protected override object Json(FlowSheet sheet) => sheet;
 
-    private static void Print(FlowSheet sheet, bool imperial)
+    protected override void Print(FlowSheet sheet, bool imperial)
     {
         Out.Line($"Flows at {FlowWords.Pressure(sheet)} in air of 20 °C and 1013.25 hPa");
         foreach (var side in sheet.Sides)

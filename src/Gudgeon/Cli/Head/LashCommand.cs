@@ -1,36 +1,23 @@
-using Gudgeon.Cli.Sheets;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Head;
-using Spectre.Console.Cli;
+using Gudgeon.Cli.Sheets;
 
 namespace Gudgeon.Cli.Head;
 
 /// <summary>gudgeon head lash: the table of shims to work from.</summary>
-internal sealed class LashCommand : Command<SheetSettings>
+internal sealed class LashCommand : SheetCommand<SheetSettings, LashSheet>
 {
-    /// <summary>Exit code when a valve stays without a shim that does.</summary>
-    private const int NotAll = 3;
+    protected override LashSheet Work(SheetSettings settings, BookFile file, DutyDesk desk) =>
+        LashSheet.Of(file.Book.Now());
 
-    public override int Execute(CommandContext context, SheetSettings settings, CancellationToken cancellationToken)
-    {
-        var sheet = LashSheet.Of(settings.Open().Book.Now());
-        if (settings.Svg is not null)
-        {
-            LashPicture.Draw(sheet, settings.Svg, settings.Imperial);
-        }
+    protected override void Draw(LashSheet sheet, string picture, SheetSettings settings) => LashPicture.Draw(sheet, picture, settings.Imperial);
 
-        if (settings.Json)
-        {
-            Out.Json(sheet);
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
+    protected override object Json(LashSheet sheet) => sheet;
 
-        return sheet.Open == 0 ? 0 : NotAll;
-    }
+    protected override bool Finished(LashSheet sheet) => sheet.Open == 0;
 
-    private static void Print(LashSheet sheet, bool imperial)
+    protected override void Print(LashSheet sheet, bool imperial)
     {
         var cells = new LashCells(imperial);
         Columns.Print(LashCells.Headings, sheet.Rows.Select(cells.Of));

@@ -1,4 +1,3 @@
-using Gudgeon.Book.Fields;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Simulation.ValveTrain;
@@ -22,7 +21,7 @@ internal sealed class MotionCells(bool imperial)
         ]
         : [Speed(point), "not settled", "", "", "", ""];
 
-    private static string Speed(TrainPoint point) => Engine.RevLimit.Print(Math.Round(2 * point.Speed * 30 / Math.PI) * Math.PI / 30);
+    private static string Speed(TrainPoint point) => Figures.Rpm(2 * point.Speed);
 
     private string Length(double metres) => Figures.Print(Math.Round(metres, 6), Dimension.Length, "mm", 3, imperial);
 }

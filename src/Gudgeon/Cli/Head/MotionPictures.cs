@@ -16,8 +16,7 @@ internal static class MotionPictures
     {
         var length = Figures.Shown(Dimension.Length, "mm", imperial);
         var speed = Figures.Shown(Dimension.Speed, "m/s", imperial);
-        var figure = new Multiplot();
-        figure.RemovePlot(figure.GetPlot(0));
+        var figure = Pictures.Sheet();
         figure.AddPlot(Panel(sheet, m => length.FromSi(m.Lost?.Gap ?? 0), $"greatest gap, {length.Symbol}"));
         figure.AddPlot(Panel(sheet, m => length.FromSi(m.BounceHeight), $"bounce, {length.Symbol}"));
         figure.AddPlot(Panel(sheet, m => speed.FromSi(m.SeatingVelocity ?? double.NaN), $"meets seat at, {speed.Symbol}"));
@@ -29,8 +28,7 @@ internal static class MotionPictures
     /// <summary>Lift and cam force at the rev limit against the cam's angle, one valve under the other.</summary>
     public static void Trace(MotionSheet sheet, string file, bool imperial)
     {
-        var figure = new Multiplot();
-        figure.RemovePlot(figure.GetPlot(0));
+        var figure = Pictures.Sheet();
         foreach (var valve in sheet.Valves)
         {
             if (valve.AtLimit.Motion?.Trace is { } trace)

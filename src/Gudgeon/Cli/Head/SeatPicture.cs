@@ -11,8 +11,7 @@ internal static class SeatPicture
     public static void Draw(SeatSheet sheet, string file, bool imperial)
     {
         var rows = sheet.Rows.Reverse().ToList();
-        var panels = new Multiplot();
-        panels.RemovePlot(panels.GetPlot(0));
+        var panels = Pictures.Sheet();
         var length = Figures.Shown(Dimension.Length, "mm", imperial);
         var seats = Panel(rows, "Valve seats", $"width of the contact band, {length.Symbol}");
         Points(seats, rows, r => r.Width, length, MarkerShape.FilledSquare, "seat width");

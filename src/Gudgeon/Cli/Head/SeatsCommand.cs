@@ -1,38 +1,24 @@
-using Gudgeon.Cli.Sheets;
 using System.Globalization;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Head;
 using Gudgeon.Book.Tracing;
-using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
-using Spectre.Console.Cli;
+using Gudgeon.Cli.Sheets;
 
 namespace Gudgeon.Cli.Head;
 
 /// <summary>gudgeon head seats: seats, guides and stems, and the leak test.</summary>
-internal sealed class SeatsCommand : Command<SheetSettings>
+internal sealed class SeatsCommand : SheetCommand<SheetSettings, SeatSheet>
 {
-    public override int Execute(CommandContext context, SheetSettings settings, CancellationToken cancellationToken)
-    {
-        var file = settings.Open();
-        var sheet = SeatSheet.Of(new View(file.Book.Now(), Books.Desk(file, cancellationToken)));
-        if (settings.Svg is not null)
-        {
-            SeatPicture.Draw(sheet, settings.Svg, settings.Imperial);
-        }
+    protected override SeatSheet Work(SheetSettings settings, BookFile file, DutyDesk desk) =>
+        SeatSheet.Of(new View(file.Book.Now(), desk));
 
-        if (settings.Json)
-        {
-            Out.Json(sheet);
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
+    protected override void Draw(SeatSheet sheet, string picture, SheetSettings settings) => SeatPicture.Draw(sheet, picture, settings.Imperial);
 
-        return 0;
-    }
+    protected override object Json(SeatSheet sheet) => sheet;
 
-    private static void Print(SeatSheet sheet, bool imperial)
+    protected override void Print(SeatSheet sheet, bool imperial)
     {
         Columns.Print(["valve\t", .. SeatCells.Headings], sheet.Rows.Select(r => (IReadOnlyList<string>)[r.Valve, .. new SeatCells(imperial).Of(r)]));
         Out.Line(SeatCells.Pressure(sheet, imperial));

@@ -1,14 +1,17 @@
-using Gudgeon.Cli.Sheets;
 using System.ComponentModel;
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Head;
 using Gudgeon.Book.Values;
+using Gudgeon.Cli.Sheets;
 using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli.Head;
 
 /// <summary>gudgeon head springs: loads at the installed heights, spacers to fit, springs sorted into sets.</summary>
-internal sealed class SpringsCommand : Command<SpringsCommand.Settings>
+internal sealed class SpringsCommand : SheetCommand<SpringsCommand.Settings, (Snapshot Now, SpringSheet Sheet)>
 {
     internal sealed class Settings : SheetSettings
     {
@@ -17,26 +20,15 @@ internal sealed class SpringsCommand : Command<SpringsCommand.Settings>
         public string? Valve { get; init; }
     }
 
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    protected override (Snapshot Now, SpringSheet Sheet) Work(Settings settings, BookFile file, DutyDesk desk)
     {
-        var now = settings.Open().Book.Now();
-        var sheet = SpringSheet.Of(now);
-        if (settings.Svg is not null)
-        {
-            SpringPicture.Draw(SpringDiagram.Of(now, Drawn(sheet, settings.Valve)), settings.Svg, settings.Imperial);
-        }
-
-        if (settings.Json)
-        {
-            Out.Json(sheet);
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
-
-        return 0;
+        var now = file.Book.Now();
+        return (now, SpringSheet.Of(now));
     }
+
+    protected override void Draw((Snapshot Now, SpringSheet Sheet) sheet, string picture, Settings settings) => SpringPicture.Draw(SpringDiagram.Of(sheet.Now, Drawn(sheet.Sheet, settings.Valve)), picture, settings.Imperial);
+
+    protected override object Json((Snapshot Now, SpringSheet Sheet) sheet) => sheet.Sheet;
 
     /// <exception cref="BadInputException">No such valve.</exception>
     private static string Drawn(SpringSheet sheet, string? valve)
@@ -44,6 +36,8 @@ internal sealed class SpringsCommand : Command<SpringsCommand.Settings>
         var keys = sheet.Rows.Select(r => r.Valve).ToList();
         return valve is null ? keys[0] : keys.Contains(valve, StringComparer.Ordinal) ? valve : throw new BadInputException($"--valve: given '{valve}', wanted one of {string.Join(", ", keys)}");
     }
+
+    protected override void Print((Snapshot Now, SpringSheet Sheet) sheet, bool imperial) => Print(sheet.Sheet, imperial);
 
     private static void Print(SpringSheet sheet, bool imperial)
     {

@@ -1,40 +1,32 @@
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Joints;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Cli.Sheets;
-using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli.Joints;
 
 /// <summary>gudgeon joints bolts: every joint in a line, and one of them whole.</summary>
-internal sealed class BoltsCommand : Command<JointSettings>
+internal sealed class BoltsCommand : SheetCommand<JointSettings, (JointSheet All, JointFigures One)>
 {
-    public override int Execute(CommandContext context, JointSettings settings, CancellationToken cancellationToken)
+    protected override (JointSheet All, JointFigures One) Work(JointSettings settings, BookFile file, DutyDesk desk)
     {
-        var file = settings.Open();
-        var view = new View(file.Book.Now(), Books.Desk(file, cancellationToken));
+        var view = new View(file.Book.Now(), desk);
         var key = JointSheet.Named(view, settings.Joint);
-        var sheet = JointSheet.Of(view);
-        var joint = sheet.Joints.First(j => j.Key == key);
-        if (settings.Svg is not null)
-        {
-            JointPictures.Diagrams([($"Joint {key}", joint)], settings.Svg, settings.Imperial);
-        }
-
-        if (settings.Json)
-        {
-            Out.Json(new { joints = sheet.Joints.Select(j => new { j.Key, j.Thread, facts = FactLines.Json(j.Facts), j.Missing }) });
-        }
-        else
-        {
-            Print(sheet, joint, settings.Imperial);
-        }
-
-        return joint.Missing.Length > 0 ? 3 : 0;
+        var all = JointSheet.Of(view);
+        return (all, all.Joints.First(j => j.Key == key));
     }
 
-    private static void Print(JointSheet sheet, JointFigures joint, bool imperial)
+    protected override void Draw((JointSheet All, JointFigures One) sheet, string picture, JointSettings settings) => JointPictures.Diagrams([($"Joint {sheet.One.Key}", sheet.One)], picture, settings.Imperial);
+
+    protected override object Json((JointSheet All, JointFigures One) sheet) => new { joints = sheet.All.Joints.Select(j => new { j.Key, j.Thread, facts = FactLines.Json(j.Facts), j.Missing }) };
+
+    protected override bool Finished((JointSheet All, JointFigures One) sheet) => sheet.One.Missing.Length == 0;
+
+    protected override void Print((JointSheet All, JointFigures One) sheet, bool imperial)
     {
-        Columns.Print(JointCells.Joints, sheet.Joints.Select(new JointCells(imperial).Of));
+        var (all, joint) = sheet;
+        Columns.Print(JointCells.Joints, all.Joints.Select(new JointCells(imperial).Of));
         Out.Line();
         Out.Line($"Joint {joint.Key}:");
         FactLines.Print(joint.Facts, imperial);

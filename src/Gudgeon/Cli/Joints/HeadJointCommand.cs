@@ -1,34 +1,21 @@
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Joints;
 using Gudgeon.Cli.Sheets;
-using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli.Joints;
 
 /// <summary>gudgeon joints head: the head joint over the levels of boost.</summary>
-internal sealed class HeadJointCommand : Command<JointSettings>
+internal sealed class HeadJointCommand : SheetCommand<JointSettings, HeadJointSheet>
 {
-    public override int Execute(CommandContext context, JointSettings settings, CancellationToken cancellationToken)
-    {
-        var file = settings.Open();
-        var sheet = HeadJointSheet.Of(file.Book.Now(), Books.Desk(file, cancellationToken), settings.Joint);
-        if (settings.Svg is not null)
-        {
-            JointPictures.Head(sheet, settings.Svg, settings.Imperial);
-        }
+    protected override HeadJointSheet Work(JointSettings settings, BookFile file, DutyDesk desk) =>
+        HeadJointSheet.Of(file.Book.Now(), desk, settings.Joint);
 
-        if (settings.Json)
-        {
-            Out.Json(new { sheet.Key, varied = sheet.Varied.Path, sheet.Now, sheet.Levels, facts = FactLines.Json(sheet.Facts) });
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
+    protected override void Draw(HeadJointSheet sheet, string picture, JointSettings settings) => JointPictures.Head(sheet, picture, settings.Imperial);
 
-        return 0;
-    }
+    protected override object Json(HeadJointSheet sheet) => new { sheet.Key, varied = sheet.Varied.Path, sheet.Now, sheet.Levels, facts = FactLines.Json(sheet.Facts) };
 
-    private static void Print(HeadJointSheet sheet, bool imperial)
+    protected override void Print(HeadJointSheet sheet, bool imperial)
     {
         Out.Line($"Joint {sheet.Key}:");
         FactLines.Print(sheet.Facts, imperial);

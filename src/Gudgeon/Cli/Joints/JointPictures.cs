@@ -14,13 +14,7 @@ internal static class JointPictures
     /// <summary>Joint diagrams, one beside the other: force against stretch.</summary>
     public static void Diagrams(IReadOnlyList<(string Name, JointFigures Joint)> joints, string file, bool imperial)
     {
-        var picture = new Multiplot();
-        picture.RemovePlot(picture.GetPlot(0));
-        foreach (var (name, joint) in joints)
-        {
-            picture.AddPlot(Diagram(name, joint, imperial));
-        }
-
+        var picture = Pictures.Sheet(joints.Select(j => Diagram(j.Name, j.Joint, imperial)));
         picture.Layout = new ScottPlot.MultiplotLayouts.Grid(Math.Max(1, (joints.Count + 1) / 2), Math.Min(2, Math.Max(1, joints.Count)));
         Pictures.Save(picture, file);
     }

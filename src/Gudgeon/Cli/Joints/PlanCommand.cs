@@ -1,36 +1,28 @@
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Joints;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
 using Gudgeon.Cli.Sheets;
-using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli.Joints;
 
 /// <summary>gudgeon joints plan: stages and order of one joint.</summary>
-internal sealed class PlanCommand : Command<JointSettings>
+internal sealed class PlanCommand : SheetCommand<JointSettings, TighteningPlan>
 {
-    public override int Execute(CommandContext context, JointSettings settings, CancellationToken cancellationToken)
+    protected override TighteningPlan Work(JointSettings settings, BookFile file, DutyDesk desk)
     {
-        var view = new View(settings.Open().Book.Now());
-        var plan = TighteningPlan.Of(view, JointSheet.Named(view, settings.Joint));
-        if (settings.Svg is not null)
-        {
-            JointPictures.Plan(plan.Places.Count > 0 ? plan : throw new BadInputException(plan.Troubles[0]), settings.Svg, settings.Imperial);
-        }
-
-        if (settings.Json)
-        {
-            Out.Json(plan);
-        }
-        else
-        {
-            Print(plan, settings.Imperial);
-        }
-
-        return plan.Troubles.Count > 0 ? 3 : 0;
+        var view = new View(file.Book.Now());
+        return TighteningPlan.Of(view, JointSheet.Named(view, settings.Joint));
     }
 
-    private static void Print(TighteningPlan plan, bool imperial)
+    protected override void Draw(TighteningPlan sheet, string picture, JointSettings settings) => JointPictures.Plan(sheet.Places.Count > 0 ? sheet : throw new BadInputException(sheet.Troubles[0]), picture, settings.Imperial);
+
+    protected override object Json(TighteningPlan sheet) => sheet;
+
+    protected override bool Finished(TighteningPlan sheet) => sheet.Troubles.Count == 0;
+
+    protected override void Print(TighteningPlan plan, bool imperial)
     {
         Out.Line($"Joint {plan.Key}, {plan.OrderName}. Before the first stage:");
         foreach (var step in TighteningPlan.Before)

@@ -1,4 +1,6 @@
 using System.ComponentModel;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Joints;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
@@ -8,7 +10,7 @@ using Spectre.Console.Cli;
 namespace Gudgeon.Cli.Joints;
 
 /// <summary>gudgeon joints swap: a joint with other bolts beside the joint as it is.</summary>
-internal sealed class SwapCommand : Command<SwapCommand.Settings>
+internal sealed class SwapCommand : SheetCommand<SwapCommand.Settings, SwapSheet>
 {
     internal sealed class Settings : JointSettings
     {
@@ -21,26 +23,14 @@ internal sealed class SwapCommand : Command<SwapCommand.Settings>
         public string[] Set { get; init; } = [];
     }
 
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
-    {
-        var file = settings.Open();
-        var sheet = Compare(file.Book, Books.Desk(file, cancellationToken), settings);
-        if (settings.Svg is not null)
-        {
-            JointPictures.Diagrams([.. sheet.Columns.Select(c => ($"{sheet.Key}, {(c.Name == "now" ? c.Name : $"{sheet.Other}, {c.Name}")}", c.Figures))], settings.Svg, settings.Imperial);
-        }
+    protected override SwapSheet Work(Settings settings, BookFile file, DutyDesk desk) =>
+        Compare(file.Book, desk, settings);
 
-        if (settings.Json)
-        {
-            Out.Json(new { sheet.Key, sheet.Other, columns = sheet.Columns.Select(c => new { c.Name, c.Torque, c.Mass, facts = FactLines.Json(c.Figures.Facts) }), sheet.Cautions, sheet.Trouble });
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
+    protected override void Draw(SwapSheet sheet, string picture, Settings settings) => JointPictures.Diagrams([.. sheet.Columns.Select(c => ($"{sheet.Key}, {(c.Name == "now" ? c.Name : $"{sheet.Other}, {c.Name}")}", c.Figures))], picture, settings.Imperial);
 
-        return sheet.Trouble.Length > 0 ? 3 : 0;
-    }
+    protected override object Json(SwapSheet sheet) => new { sheet.Key, sheet.Other, columns = sheet.Columns.Select(c => new { c.Name, c.Torque, c.Mass, facts = FactLines.Json(c.Figures.Facts) }), sheet.Cautions, sheet.Trouble };
+
+    protected override bool Finished(SwapSheet sheet) => sheet.Trouble.Length == 0;
 
     private static SwapSheet Compare(Book.Build.BuildBook book, Book.Duty.DutyDesk desk, Settings settings)
     {
@@ -61,7 +51,7 @@ internal sealed class SwapCommand : Command<SwapCommand.Settings>
         return SwapSheet.Compare(book, desk, key, string.Join(", ", given.Select(v => $"{v.Value.Field.Label} {v.Value.Content}").Prepend(material?.Name).OfType<string>()), values, material?.Cautions ?? []);
     }
 
-    private static void Print(SwapSheet sheet, bool imperial)
+    protected override void Print(SwapSheet sheet, bool imperial)
     {
         Out.Line($"Joint {sheet.Key}, as it is and with {sheet.Other}:");
         Columns.Print(["\t", .. sheet.Columns.Select(c => c.Name)], new JointCells(imperial).Rows(sheet));

@@ -1,35 +1,27 @@
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Joints;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Cli.Sheets;
-using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli.Joints;
 
 /// <summary>gudgeon joints torque: where the torque goes, and what it does on other lubricants.</summary>
-internal sealed class TorqueCommand : Command<JointSettings>
+internal sealed class TorqueCommand : SheetCommand<JointSettings, TorqueSheet>
 {
-    public override int Execute(CommandContext context, JointSettings settings, CancellationToken cancellationToken)
+    protected override TorqueSheet Work(JointSettings settings, BookFile file, DutyDesk desk)
     {
-        var view = new View(settings.Open().Book.Now());
-        var sheet = TorqueSheet.Of(view, JointSheet.Named(view, settings.Joint));
-        if (settings.Svg is not null)
-        {
-            JointPictures.Lubricants(sheet, settings.Svg, settings.Imperial);
-        }
-
-        if (settings.Json)
-        {
-            Out.Json(new { sheet.Key, facts = FactLines.Json(sheet.Facts), sheet.Rows, sheet.Missing });
-        }
-        else
-        {
-            Print(sheet, settings.Imperial);
-        }
-
-        return sheet.Missing.Length > 0 ? 3 : 0;
+        var view = new View(file.Book.Now());
+        return TorqueSheet.Of(view, JointSheet.Named(view, settings.Joint));
     }
 
-    private static void Print(TorqueSheet sheet, bool imperial)
+    protected override void Draw(TorqueSheet sheet, string picture, JointSettings settings) => JointPictures.Lubricants(sheet, picture, settings.Imperial);
+
+    protected override object Json(TorqueSheet sheet) => new { sheet.Key, facts = FactLines.Json(sheet.Facts), sheet.Rows, sheet.Missing };
+
+    protected override bool Finished(TorqueSheet sheet) => sheet.Missing.Length == 0;
+
+    protected override void Print(TorqueSheet sheet, bool imperial)
     {
         Out.Line($"Joint {sheet.Key}:");
         FactLines.Print(sheet.Facts, imperial);

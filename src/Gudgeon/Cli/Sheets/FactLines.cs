@@ -16,6 +16,25 @@ internal static class FactLines
         }
     }
 
+    /// <summary>A sheet of titled groups, what it does not know, its remarks and its caution.</summary>
+    public static void Print(IEnumerable<(string Title, IReadOnlyList<Fact> Facts)> groups, string missing, IEnumerable<string> remarks, string caution, bool imperial)
+    {
+        foreach (var (title, facts) in groups)
+        {
+            Out.Line(title);
+            Print(facts, imperial);
+            Out.Line();
+        }
+
+        Out.LineIf(missing.Length > 0, missing);
+        foreach (var remark in remarks)
+        {
+            Out.Line(remark);
+        }
+
+        Out.Line("Caution: " + caution);
+    }
+
     /// <summary>The same for a program: SI.</summary>
     public static IEnumerable<object> Json(IEnumerable<Fact> facts) => facts.Select(f => new { name = f.Name, value = f.Known ? f.Value : null, unit = f.Dimension.SiUnit(), remark = f.Remark });
 }
