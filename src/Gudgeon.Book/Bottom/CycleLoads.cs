@@ -12,7 +12,16 @@ namespace Gudgeon.Book.Bottom;
 internal static class CycleLoads
 {
     /// <summary>At every speed of the run, rising; none, and what is missing noted, when they cannot be worked.</summary>
-    public static IReadOnlyList<CrankLoads> All(View view) => view.SteadyDuty() is { } duty && CrankAssembly.Of(view) is { } line ? [.. Enumerable.Range(0, duty.Points.Count).Select(i => At(view, duty, line, i)).OfType<CrankLoads>()] : [];
+    public static IReadOnlyList<CrankLoads> All(View view)
+    {
+        if (view.SteadyDuty() is not { } duty || CrankAssembly.Of(view) is not { } line)
+        {
+            return [];
+        }
+
+        duty.TraceAll();
+        return [.. Enumerable.Range(0, duty.Points.Count).Select(i => At(view, duty, line, i)).OfType<CrankLoads>()];
+    }
 
     /// <summary>
     /// At the speeds where parts have it hardest: that of the greatest cylinder pressure and the highest of the run. Between
@@ -45,8 +54,13 @@ internal static class CycleLoads
             return null;
         }
 
+        return duty.Loads.At(line, point, () => Of(line, cycle, duty.Ambient.Pressure));
+    }
+
+    private static CrankLoads Of(CrankLine line, TracedCycle cycle, double ambient)
+    {
         var angles = Array.ConvertAll(cycle.Trace.CrankAngle, a => a * Math.PI / 180);
-        var pressures = cycle.Trace.Cylinders.Select(c => Array.ConvertAll(c.Pressure, p => p - duty.Ambient.Pressure)).ToList();
+        var pressures = cycle.Trace.Cylinders.Select(c => Array.ConvertAll(c.Pressure, p => p - ambient)).ToList();
         return CrankLoads.Of(line, cycle.Speed, angles, pressures);
     }
 }

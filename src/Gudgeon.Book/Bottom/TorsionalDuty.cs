@@ -21,14 +21,14 @@ internal static class TorsionalDuty
     public static IReadOnlyList<JointRow> Joints(TorsionalBuild build, TorsionalSweep sweep, (double From, double To) range)
     {
         var inside = sweep.Points.Where(p => p.Speed >= range.From * (1 - 1e-9) && p.Speed <= range.To * (1 + 1e-9)).ToList();
-        return [.. Enumerable.Range(1, build.Joints.Count - 1).Select(j => Row(build.Joints[j], inside.MaxBy(p => p.Joints[j])!, j))];
+        return [.. Enumerable.Range(1, build.Joints.Count - 1).Select(j => Row(build.Joints[j], sweep, inside.MaxBy(p => p.Joints[j])!, j))];
     }
 
-    private static JointRow Row(TorsionalJoint joint, TorsionalPoint at, int j) => new(
+    private static JointRow Row(TorsionalJoint joint, TorsionalSweep sweep, TorsionalPoint at, int j) => new(
         joint,
         at.Joints[j],
         at.Speed,
-        at.Rigid[j],
+        sweep.Rigid(j, at.Speed),
         TorqueOrders.Order(Enumerable.Range(0, at.Orders.Length).MaxBy(k => at.Orders[k][j])),
         joint.Stress(at.Joints[j]));
 }

@@ -48,6 +48,7 @@ public sealed class Snapshot
 {
     private readonly BuildBook _book;
     private readonly ConcurrentDictionary<string, Found?> _found = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, IReadOnlyList<string>> _indices = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<Measurement>> _readings;
     private readonly List<Change> _changes;
 
@@ -74,9 +75,11 @@ public sealed class Snapshot
     public IEnumerable<Found> All() => Paths().Order(StringComparer.Ordinal).Select(p => Find(FieldCatalogue.Address(p))).OfType<Found>();
 
     /// <summary>Index keys that the book uses for a subject, in order; groups such as "inlet" included.</summary>
-    public IReadOnlyList<string> Indices(Subject subject)
+    public IReadOnlyList<string> Indices(Subject subject) => _indices.GetOrAdd(subject.Path, Used);
+
+    private List<string> Used(string subject)
     {
-        var open = subject.Path + "[";
+        var open = subject + "[";
         return [.. Paths().Where(p => p.StartsWith(open, StringComparison.Ordinal)).Select(p => p[open.Length..p.IndexOf(']', StringComparison.Ordinal)]).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
     }
 

@@ -128,14 +128,17 @@ public sealed class Appraiser(DutyDesk desk)
         };
     }
 
-    private List<NudgedValue> Nudges(Check check, string index, Snapshot snapshot, Trace trace, Judgement judgement)
+    private NudgedValue[] Nudges(Check check, string index, Snapshot snapshot, Trace trace, Judgement judgement)
     {
         Judgement? At(Found found, double si) => Nudge(check, index, snapshot, new Dictionary<string, double>(StringComparer.Ordinal) { [found.Source] = si });
-        return [.. trace.Uncertain.Select(found => new NudgedValue(
-            found,
-            judgement,
-            At(found, found.Value.Si + found.Value.StandardUncertainty),
-            At(found, found.Value.Si - found.Value.StandardUncertainty)))];
+        var uncertain = trace.Uncertain.ToList();
+        var nudges = new NudgedValue[uncertain.Count];
+        Parallel.For(0, nudges.Length, new ParallelOptions { CancellationToken = desk.Cancellation }, i =>
+        {
+            var (found, value) = (uncertain[i], uncertain[i].Value);
+            nudges[i] = new(found, judgement, At(found, value.Si + value.StandardUncertainty), At(found, value.Si - value.StandardUncertainty));
+        });
+        return nudges;
     }
 
     /// <summary>The judgement with one value a standard uncertainty up and down; null where it could not be worked.</summary>

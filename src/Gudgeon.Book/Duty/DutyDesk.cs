@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Fields;
@@ -21,6 +22,7 @@ public sealed class DutyDesk
 
     private readonly Lock _gate = new();
     private readonly List<Run> _runs = [];
+    private int _made;
 
     /// <summary>Told the share of points done, 0 to 1.</summary>
     public IProgress<double>? Progress { get; set; }
@@ -38,30 +40,27 @@ public sealed class DutyDesk
     public Bottom.FilmShelf Films { get; } = new();
 
     /// <summary>Runs made so far, nudged ones included.</summary>
-    public int Runs { get; private set; }
+    public int Runs => _made;
 
     /// <summary>The duty for a view, and what the run read.</summary>
     internal (EngineDuty? Duty, Trace Trace) Get(View view)
     {
+        Run run;
         lock (_gate)
         {
-            var run = Base(view.Snapshot);
-            var nudges = view.Nudged.Where(n => run.Trace.Reads.Any(r => r.Found?.Source == n.Key)).OrderBy(n => n.Key, StringComparer.Ordinal).ToList();
-            if (nudges.Count == 0 || run.Duty is not { } duty)
-            {
-                return (run.Duty, run.Trace);
-            }
-
-            var speeds = view.Slightly ? duty.TellingSpeeds : null;
-            var key = (view.Slightly ? "~" : "") + string.Join(';', nudges.Select(n => string.Create(CultureInfo.InvariantCulture, $"{n.Key}={n.Value:R}")));
-            if (!run.Nudged.TryGetValue(key, out var nudged))
-            {
-                nudged = RunOf(new View(view.Snapshot, null, nudges.ToDictionary(n => n.Key, n => n.Value, StringComparer.Ordinal)), duty, speeds);
-                run.Nudged[key] = nudged;
-            }
-
-            return (nudged, run.Trace);
+            run = Base(view.Snapshot);
         }
+
+        var nudges = view.Nudged.Where(n => run.Trace.Reads.Any(r => r.Found?.Source == n.Key)).OrderBy(n => n.Key, StringComparer.Ordinal).ToList();
+        if (nudges.Count == 0 || run.Duty is not { } duty)
+        {
+            return (run.Duty, run.Trace);
+        }
+
+        var speeds = view.Slightly ? duty.TellingSpeeds : null;
+        var key = (view.Slightly ? "~" : "") + string.Join(';', nudges.Select(n => string.Create(CultureInfo.InvariantCulture, $"{n.Key}={n.Value:R}")));
+        var nudged = run.Nudged.GetOrAdd(key, _ => new(() => RunOf(new View(view.Snapshot, null, nudges.ToDictionary(n => n.Key, n => n.Value, StringComparer.Ordinal)), duty, speeds)));
+        return (nudged.Value, run.Trace);
     }
 
     /// <summary>The run of a snapshot: one kept whose reads all hold, else a new one started from the last.</summary>
@@ -108,7 +107,7 @@ public sealed class DutyDesk
             return kept.Of(spec);
         }
 
-        Runs++;
+        Interlocked.Increment(ref _made);
         var points = EngineRun.Run(spec, speeds, near, Progress, Cancellation);
         var failed = points.Where(p => !p.Converged).Select(p => Engine.RevLimit.Print(p.Speed)).ToList();
         if (failed.Count > 0)
@@ -137,6 +136,6 @@ public sealed class DutyDesk
     /// <summary>A run, what it read, and the runs nudged from it.</summary>
     private sealed record Run(EngineDuty? Duty, Trace Trace)
     {
-        public Dictionary<string, EngineDuty?> Nudged { get; } = new(StringComparer.Ordinal);
+        public ConcurrentDictionary<string, Lazy<EngineDuty?>> Nudged { get; } = new(StringComparer.Ordinal);
     }
 }

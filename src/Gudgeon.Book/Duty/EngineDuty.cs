@@ -1,3 +1,4 @@
+using Gudgeon.Book.Bottom;
 using Gudgeon.Simulation.Engine;
 
 namespace Gudgeon.Book.Duty;
@@ -32,6 +33,12 @@ public sealed record EngineDuty(IReadOnlyList<OperatingPoint> Points, AmbientSpe
     /// <summary>The cycle at a point of the run with its traces, run when it is first asked for; null when it does not settle once more.</summary>
     /// <param name="point">Place of the point, from 0.</param>
     public TracedCycle? Cycle(int point) => _cycles[point].Value;
+
+    /// <summary>Runs every cycle that was not asked for yet, two or more at a time.</summary>
+    internal void TraceAll() => Parallel.For(0, _cycles.Length, i => Cycle(i));
+
+    /// <summary>Where the loads that it puts on the bottom end are kept.</summary>
+    internal LoadShelf Loads { get; } = new();
 
     /// <summary>The depth that it came from.</summary>
     public Depth Depth => Depths.Of(Spec);

@@ -54,4 +54,11 @@ public sealed record CrankLine
 
     /// <summary>Pins in their order along the crank, each with its cylinders.</summary>
     public IEnumerable<IGrouping<int, CrankThrow>> Pins => Throws.GroupBy(t => t.Pin).OrderBy(g => g.Key);
+
+    /// <summary>Whether every number is the same: loads that were worked for one line then hold for the other.</summary>
+    public bool Equals(CrankLine? other) =>
+        other is not null && Radius.Equals(other.Radius) && BobWeight.Equals(other.BobWeight) && Throws.SequenceEqual(other.Throws) && Mains.SequenceEqual(other.Mains);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Throws.Aggregate(HashCode.Combine(Radius, BobWeight, Mains.Count), HashCode.Combine);
 }

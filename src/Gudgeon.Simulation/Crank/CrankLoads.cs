@@ -1,3 +1,4 @@
+using System.Numerics;
 using Gudgeon.Calc.Crank;
 
 namespace Gudgeon.Simulation.Crank;
@@ -79,6 +80,11 @@ public sealed record ThrowLoads(
 /// <param name="Torque">Torque of all cylinders on the crank, N·m.</param>
 public sealed record CrankLoads(CrankLine Line, double Speed, double[] Angles, IReadOnlyList<ThrowLoads> Throws, IReadOnlyList<LoadCourse> Mains, double[] Torque)
 {
+    private readonly Lazy<Complex[][]> _torqueOrders = new(() => [.. Throws.Select(t => Crank.TorqueOrders.Orders(t.Torque))]);
+
+    /// <summary>Complex amplitudes of each cylinder's torque by orders, N·m.</summary>
+    internal Complex[][] TorqueOrders => _torqueOrders.Value;
+
     /// <summary>The loads at a speed.</summary>
     /// <param name="line">The crank.</param>
     /// <param name="speed">Crank speed, rad/s.</param>

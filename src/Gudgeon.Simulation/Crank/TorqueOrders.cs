@@ -31,12 +31,12 @@ public sealed class TorqueOrders
         const int Steps = 720;
         double[] angles = run.Count > 0 ? run[0].Angles : [.. Enumerable.Range(0, Steps).Select(i => 4 * Math.PI * i / Steps)];
         var none = line.Throws.Select(_ => new double[angles.Length]).ToList();
-        var inertia = CrankLoads.Of(line, 1, angles, none).Throws.Select(t => t.Torque).ToList();
+        var inertia = CrankLoads.Of(line, 1, angles, none).TorqueOrders;
         var rising = run.OrderBy(r => r.Speed).ToList();
         return new TorqueOrders(
             [.. rising.Select(r => r.Speed)],
-            [.. rising.Select(r => r.Throws.Select((t, c) => Orders(Array.ConvertAll(Indices(t.Torque), i => t.Torque[i] - (r.Speed * r.Speed * inertia[c][i])))).ToArray())],
-            [.. inertia.Select(Orders)]);
+            [.. rising.Select(r => r.TorqueOrders.Zip(inertia, (all, masses) => all.Zip(masses, (a, m) => a - (r.Speed * r.Speed * m)).ToArray()).ToArray())],
+            inertia);
     }
 
     /// <summary>Torque of a cylinder at an order, N·m: the real part of it times exp(i order θ).</summary>
@@ -45,13 +45,25 @@ public sealed class TorqueOrders
     /// <summary>Complex amplitudes of a course over a cycle.</summary>
     internal static Complex[] Orders(double[] course)
     {
+        var length = course.Length;
+        var (cos, sin) = (new double[length], new double[length]);
+        for (var i = 0; i < length; i++)
+        {
+            (sin[i], cos[i]) = Math.SinCos(2 * Math.PI * i / length);
+        }
+
         var orders = new Complex[Count];
         for (var k = 0; k < Count; k++)
         {
-            for (var i = 0; i < course.Length; i++)
+            var (real, imaginary, turn) = (0.0, 0.0, 0);
+            foreach (var value in course)
             {
-                orders[k] += Complex.FromPolarCoordinates(2 * course[i] / course.Length, -2 * Math.PI * (k + 1) * i / course.Length);
+                real += value * cos[turn];
+                imaginary -= value * sin[turn];
+                turn = (turn + k + 1) % length;
             }
+
+            orders[k] = new Complex(real, imaginary) * 2 / length;
         }
 
         return orders;
@@ -73,6 +85,4 @@ public sealed class TorqueOrders
         var share = (speed - _speeds[above - 1]) / (_speeds[above] - _speeds[above - 1]);
         return ((1 - share) * _gas[above - 1][cylinder][place]) + (share * _gas[above][cylinder][place]);
     }
-
-    private static int[] Indices(double[] course) => [.. Enumerable.Range(0, course.Length)];
 }

@@ -6,9 +6,7 @@ namespace Gudgeon.Simulation.Crank;
 /// <param name="Speed">Crank speed, rad/s.</param>
 /// <param name="Joints">Greatest vibratory torque in the joint of each rotor over the cycle, all orders together, N·m.</param>
 /// <param name="Orders">For each order the amplitude in each joint, N·m.</param>
-/// <param name="Rigid">What each joint would carry were the line stiff, N·m.</param>
-/// <param name="Twist">Greatest swing of each rotor against the first over the cycle, rad.</param>
-public sealed record TorsionalPoint(double Speed, double[] Joints, double[][] Orders, double[] Rigid, double[] Twist);
+public sealed record TorsionalPoint(double Speed, double[] Joints, double[][] Orders);
 
 /// <summary>A speed at which an order of the torque meets a natural frequency.</summary>
 /// <param name="Mode">Number of the natural frequency, from 1.</param>
@@ -19,14 +17,17 @@ public sealed record CriticalSpeed(int Mode, double Order, double Speed, double[
 
 /// <summary>The torsional vibration of a line over its speeds, driven by its cylinders.</summary>
 /// <param name="Line">The line.</param>
+/// <param name="Torque">Torque of the cylinders.</param>
 /// <param name="Shapes">Natural frequencies and shapes.</param>
 /// <param name="Points">Speeds, rising.</param>
 /// <param name="Criticals">Critical speeds between the first and the last, by mode and order.</param>
-public sealed record TorsionalSweep(TorsionalLine Line, IReadOnlyList<TorsionalShape> Shapes, IReadOnlyList<TorsionalPoint> Points, IReadOnlyList<CriticalSpeed> Criticals)
+public sealed record TorsionalSweep(TorsionalLine Line, TorqueOrders Torque, IReadOnlyList<TorsionalShape> Shapes, IReadOnlyList<TorsionalPoint> Points, IReadOnlyList<CriticalSpeed> Criticals)
 {
     private const int Steps = 180;
 
-    private static readonly Complex[] Turns = [.. Enumerable.Range(0, Steps).Select(i => Complex.FromPolarCoordinates(1, 2 * Math.PI * i / Steps))];
+    private static readonly double[] Cos = [.. Enumerable.Range(0, Steps).Select(i => Math.Cos(2 * Math.PI * i / Steps))];
+
+    private static readonly double[] Sin = [.. Enumerable.Range(0, Steps).Select(i => Math.Sin(2 * Math.PI * i / Steps))];
 
     /// <summary>The sweep.</summary>
     /// <param name="line">The line.</param>
@@ -34,30 +35,34 @@ public sealed record TorsionalSweep(TorsionalLine Line, IReadOnlyList<TorsionalS
     /// <param name="speeds">Crank speeds, rad/s, rising.</param>
     public static TorsionalSweep Of(TorsionalLine line, TorqueOrders torque, IReadOnlyList<double> speeds)
     {
-        var (shapes, rigid) = (line.Shapes(), line.Stiffened());
-        var points = speeds.Select(s => Point(line, rigid, torque, s)).ToList();
+        var shapes = line.Shapes();
+        var points = speeds.Select(s => Point(line, torque, s)).ToList();
         var criticals = from mode in Enumerable.Range(0, shapes.Count)
                         from place in Enumerable.Range(0, TorqueOrders.Count)
                         let speed = Calc.Crank.Torsion.CriticalSpeed(shapes[mode].Frequency, TorqueOrders.Order(place))
                         where speed >= speeds[0] && speed <= speeds[^1]
-                        select new CriticalSpeed(mode + 1, TorqueOrders.Order(place), speed, [.. Amplitudes(line, torque, place, speed).Joints.Select(j => j.Magnitude)]);
-        return new TorsionalSweep(line, shapes, points, [.. criticals]);
+                        select new CriticalSpeed(mode + 1, TorqueOrders.Order(place), speed, Array.ConvertAll(Joints(line, torque, place, speed), j => j.Magnitude));
+        return new TorsionalSweep(line, torque, shapes, points, [.. criticals]);
     }
 
-    private static TorsionalPoint Point(TorsionalLine line, TorsionalLine rigid, TorqueOrders torque, double speed)
+    /// <summary>What a joint would carry at a crank speed, rad/s, were the line stiff: the greatest over the cycle, N·m.</summary>
+    public double Rigid(int joint, double speed)
     {
-        var each = Enumerable.Range(0, TorqueOrders.Count).Select(k => Amplitudes(line, torque, k, speed)).ToArray();
-        var stiff = Enumerable.Range(0, TorqueOrders.Count).Select(k => Amplitudes(rigid, torque, k, speed).Joints).ToArray();
-        var count = line.Rotors.Count;
+        var stiff = Line.Stiffened();
+        return Greatest([.. Enumerable.Range(0, TorqueOrders.Count).Select(k => Joints(stiff, Torque, k, speed)[joint])]);
+    }
+
+    private static TorsionalPoint Point(TorsionalLine line, TorqueOrders torque, double speed)
+    {
+        var orders = Enumerable.Range(0, TorqueOrders.Count).Select(k => Joints(line, torque, k, speed)).ToArray();
         return new TorsionalPoint(
             speed,
-            Greatest(count, (k, j) => each[k].Joints[j]),
-            Array.ConvertAll(each, e => Array.ConvertAll(e.Joints, j => j.Magnitude)),
-            Greatest(count, (k, j) => stiff[k][j]),
-            Greatest(count, (k, j) => each[k].Swings[j] - each[k].Swings[0]));
+            [.. Enumerable.Range(0, line.Rotors.Count).Select(j => Greatest(Array.ConvertAll(orders, o => o[j])))],
+            Array.ConvertAll(orders, o => Array.ConvertAll(o, j => j.Magnitude)));
     }
 
-    private static (Complex[] Swings, Complex[] Joints) Amplitudes(TorsionalLine line, TorqueOrders torque, int place, double speed)
+    /// <summary>Torque in each joint at one order.</summary>
+    private static Complex[] Joints(TorsionalLine line, TorqueOrders torque, int place, double speed)
     {
         var count = line.Rotors.Count;
         var (torques, swings, joints) = (new Complex[count], new Complex[count], new Complex[count]);
@@ -70,32 +75,23 @@ public sealed record TorsionalSweep(TorsionalLine Line, IReadOnlyList<TorsionalS
         }
 
         line.Respond(TorqueOrders.Order(place) * speed, torques, swings, joints);
-        return (swings, joints);
+        return joints;
     }
 
-    /// <summary>Greatest size over the cycle of a sum of orders, for each rotor.</summary>
-    private static double[] Greatest(int count, Func<int, int, Complex> order)
+    /// <summary>Greatest size over the cycle of a sum of orders.</summary>
+    private static double Greatest(Complex[] orders)
     {
-        var greatest = new double[count];
-        var amplitudes = new Complex[TorqueOrders.Count];
-        for (var j = 0; j < count; j++)
+        var greatest = 0.0;
+        for (var i = 0; i < Steps; i++)
         {
-            for (var k = 0; k < amplitudes.Length; k++)
+            var (sum, turn) = (0.0, 0);
+            foreach (var order in orders)
             {
-                amplitudes[k] = order(k, j);
+                turn = turn + i < Steps ? turn + i : turn + i - Steps;
+                sum += (order.Real * Cos[turn]) - (order.Imaginary * Sin[turn]);
             }
 
-            for (var i = 0; i < Steps; i++)
-            {
-                var sum = 0.0;
-                for (var k = 0; k < amplitudes.Length; k++)
-                {
-                    var turn = Turns[(k + 1) * i % Steps];
-                    sum += (amplitudes[k].Real * turn.Real) - (amplitudes[k].Imaginary * turn.Imaginary);
-                }
-
-                greatest[j] = Math.Max(greatest[j], Math.Abs(sum));
-            }
+            greatest = Math.Max(greatest, Math.Abs(sum));
         }
 
         return greatest;
