@@ -20,6 +20,9 @@ public enum FieldKind
 
     /// <summary>Rows of amounts, such as a lift curve.</summary>
     Table,
+
+    /// <summary>A day, as year-month-day.</summary>
+    Date,
 }
 
 /// <summary>How instances of a subject are told apart.</summary>

@@ -53,6 +53,9 @@ public sealed record Subject(string Path, string Label, Indexing Indexing = Inde
     /// <summary>Declares text.</summary>
     internal Field Text(string name, string label, string help) => new(this, name, label, FieldKind.Text) { Help = help };
 
+    /// <summary>Declares a day.</summary>
+    internal Field Date(string name, string label, string help = "") => new(this, name, label, FieldKind.Date) { Help = help };
+
     /// <summary>Declares a table.</summary>
     internal Field Table(string name, string label, string help, params Column[] columns) => new(this, name, label, FieldKind.Table) { Columns = columns, Help = help };
 }

@@ -109,6 +109,7 @@ public static class BookSchema
             FieldKind.Count => new JsonObject { ["type"] = new JsonArray("integer", "string"), ["minimum"] = field.Possible.Low, ["pattern"] = "^ *[0-9]+ *$" },
             FieldKind.Choice => new JsonObject { ["enum"] = new JsonArray([.. field.Choices.Select(c => (JsonNode)c)]) },
             FieldKind.Amount when field.Unit.Length == 0 => Written(),
+            FieldKind.Date => new JsonObject { ["type"] = "string", ["format"] = "date" },
             _ => Type("string"),
         };
         return new JsonObject

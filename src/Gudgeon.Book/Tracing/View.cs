@@ -78,6 +78,9 @@ public sealed class View
     public TEnum ChoiceOr<TEnum>(Field field, TEnum fallback, string index = "")
         where TEnum : struct, Enum => Chosen<TEnum>(WordOr(field, EnumWords.Of(fallback.ToString()), index));
 
+    /// <summary>A day; null, and nothing missing, when it is not known.</summary>
+    public DateOnly? DateIf(Field field, string index = "") => Find(field, index, "none")?.Value.Content is string day ? Days.Read(field.Label, day) : null;
+
     /// <summary>A table; null and noted as missing when it is not known.</summary>
     public Table? Table(Field field, string index = "") => Find(field, index, null)?.Value.Content as Table;
 

@@ -25,7 +25,7 @@ public sealed record KnownValue
     /// <summary>The field.</summary>
     public required Field Field { get; init; }
 
-    /// <summary>An <see cref="Amount"/>, an int, a word or text, or a <see cref="Table"/>, by the field's kind.</summary>
+    /// <summary>An <see cref="Amount"/>, an int, a word or text, a day as year-month-day, or a <see cref="Table"/>, by the field's kind.</summary>
     public required object Content { get; init; }
 
     /// <summary>How it is known.</summary>
@@ -118,6 +118,7 @@ public sealed record KnownValue
         FieldKind.Choice => field.Choices.FirstOrDefault(c => string.Equals(c, text.Trim(), StringComparison.OrdinalIgnoreCase))
             ?? throw new BadInputException($"{field.Label}: given '{text}', wanted one of {string.Join(", ", field.Choices)}"),
         FieldKind.Table => Table.Parse(field, text),
+        FieldKind.Date => Days.Written(Days.Read(field.Label, text)),
         _ => text.Trim().Length > 0 ? text.Trim() : throw new BadInputException($"{field.Label}: given nothing, wanted {field.Help}"),
     };
 }

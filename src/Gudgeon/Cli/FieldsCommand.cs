@@ -62,6 +62,7 @@ internal sealed class FieldsCommand : Command<FieldsCommand.Settings>
         FieldKind.Count => $"; whole number; usual {field.Plausible.Low} to {field.Plausible.High}",
         FieldKind.Choice => $"; one of {string.Join(", ", field.Choices)}",
         FieldKind.Table => $"; table of {string.Join(", ", field.Columns.Select(c => $"{c.Name} {c.Unit}".Trim() + (c.Optional ? " (optional)" : "")))}",
+        FieldKind.Date => "; a day, 2026-11-30",
         _ => "; text",
     };
 

@@ -100,6 +100,7 @@ public sealed class BookSchemaTests : IDisposable
         FieldKind.Amount => field.Print((field.Plausible.Low + field.Plausible.High) / 2),
         FieldKind.Count => "2",
         FieldKind.Choice => field.Choices[^1],
+        FieldKind.Date => "2026-11-30",
         _ when field == SharedRunner.Shared || field == Exhaust.Pairs => "1-2",
         _ => "a word",
     };
