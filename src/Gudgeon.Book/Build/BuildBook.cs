@@ -1,4 +1,5 @@
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Jobs;
 using Gudgeon.Book.Values;
 
 namespace Gudgeon.Book.Build;
@@ -26,6 +27,12 @@ public sealed record BuildBook
 
     /// <summary>Runs that somebody wanted kept, in the order in which they were.</summary>
     public IReadOnlyList<KeptRun> Runs { get; init; } = [];
+
+    /// <summary>Job cards of the book's own, in place of the program's or besides.</summary>
+    public IReadOnlyList<CardTemplate> Cards { get; init; } = [];
+
+    /// <summary>What was done to job cards, in order.</summary>
+    public IReadOnlyList<CardAct> Acts { get; init; } = [];
 
     /// <summary>Ids of the changes that are on.</summary>
     public IReadOnlySet<string> On => Changes.Where(c => c.On).Select(c => c.Id).ToHashSet(StringComparer.Ordinal);

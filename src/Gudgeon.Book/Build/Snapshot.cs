@@ -48,6 +48,7 @@ public sealed class Snapshot
 {
     private readonly BuildBook _book;
     private readonly ConcurrentDictionary<string, Found?> _found = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, bool> _uses = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, IReadOnlyList<string>> _indices = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<Measurement>> _readings;
     private readonly List<Change> _changes;
@@ -76,6 +77,9 @@ public sealed class Snapshot
 
     /// <summary>Index keys that the book uses for a subject, in order; groups such as "inlet" included.</summary>
     public IReadOnlyList<string> Indices(Subject subject) => _indices.GetOrAdd(subject.Path, Used);
+
+    /// <summary>Whether the book says anything of a part: "blower", "joint[head]".</summary>
+    public bool Uses(string part) => _uses.GetOrAdd(part, p => Paths().Any(path => path.StartsWith(p, StringComparison.Ordinal) && (path.Length == p.Length || path[p.Length] is '.' or '[')));
 
     private List<string> Used(string subject)
     {

@@ -1,6 +1,7 @@
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Jobs;
 using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
 
@@ -139,6 +140,22 @@ public abstract class BookFile
         .. story,
         ("under", JsonPlace.Array(book.On.Order(StringComparer.Ordinal).Select(JsonPlace.Of))),
     ]).OnOneLine());
+
+    /// <summary>Does something to a job card.</summary>
+    /// <param name="act">The act, made on the book as it stands in the file.</param>
+    /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
+    public BookFile Work(Func<BuildBook, CardAct> act) => Take([book => new AddAct(CardReader.Write(act(book)))]);
+
+    /// <summary>Takes a job card as the book's own: a new one, or in place of one with its id.</summary>
+    /// <param name="text">The card as JSON.</param>
+    /// <param name="name">Where it comes from, for the sentences.</param>
+    /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
+    public BookFile PutCard(string text, string name)
+    {
+        var card = JsonPlace.Parse(text, name);
+        new CardReader(new BookReader(name)).Card(card, "the card");
+        return Take([_ => new PutCard(card)]);
+    }
 
     /// <summary>Keeps a run.</summary>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>

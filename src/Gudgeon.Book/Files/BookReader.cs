@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Jobs;
 using Gudgeon.Book.Values;
 
 namespace Gudgeon.Book.Files;
@@ -14,7 +15,7 @@ internal sealed class BookReader(string file, bool lines = true)
     /// <summary>Version of the format that this program writes.</summary>
     public const int Format = 1;
 
-    private static readonly string[] Known = ["$schema", "gudgeon", "name", "notes", "baseline", "changes", "measurements", "limits", "runs"];
+    private static readonly string[] Known = ["$schema", "gudgeon", "name", "notes", "baseline", "changes", "measurements", "limits", "runs", "cards", "acts"];
     private static readonly string[] ValueMembers = ["value", "columns", "rows", "how", "by", "on", "with", "note"];
 
     /// <summary>The build that a document describes.</summary>
@@ -47,6 +48,8 @@ internal sealed class BookReader(string file, bool lines = true)
             Measurements = Measurements(root["measurements"]),
             Limits = Limits(root["limits"]),
             Runs = [.. Items(root["runs"], "runs").Select((r, i) => new RunReader(this).Read(r, $"runs[{i}]"))],
+            Cards = Cards(root["cards"]),
+            Acts = [.. Items(root["acts"], "acts").Select((a, i) => new CardReader(this).Act(a, $"acts[{i}]"))],
         };
     }
 
@@ -56,6 +59,14 @@ internal sealed class BookReader(string file, bool lines = true)
     /// <summary>Error at a place.</summary>
     internal BadInputException Bad(JsonPlace place, string path, string reason) =>
         new(string.Create(CultureInfo.InvariantCulture, $"{file}{(lines && place.Line > 0 ? $", line {place.Line}" : "")}, {path}: {reason}"));
+
+    private List<CardTemplate> Cards(JsonPlace? place)
+    {
+        var cards = Items(place, "cards").Select((c, i) => new CardReader(this).Card(c, $"cards[{i}]") with { Own = true }).ToList();
+        return cards.GroupBy(c => c.Id).FirstOrDefault(g => g.Count() > 1) is { } twice
+            ? throw Bad(place!, "cards", $"the card '{twice.Key}' is given twice")
+            : cards;
+    }
 
     private Change Change(JsonPlace place, string path)
     {

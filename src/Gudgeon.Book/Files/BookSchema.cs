@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Jobs;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
 
@@ -51,6 +52,8 @@ public static class BookSchema
                 },
             },
             ["runs"] = List(Run()),
+            ["cards"] = List(Card()),
+            ["acts"] = List(Act()),
         },
         ["$defs"] = new JsonObject { ["values"] = Values() },
     };
@@ -199,6 +202,43 @@ public static class BookSchema
     private static JsonObject Written() => new() { ["type"] = new JsonArray("string", "number") };
 
     private static JsonObject Reference(string name) => new() { ["$ref"] = $"#/$defs/{name}" };
+
+    private static JsonObject Card()
+    {
+        var step = Members(CardReader.StepMembers, "when");
+        foreach (var kind in CardReader.Kinds.Keys)
+        {
+            ((JsonObject)step["properties"]!)[kind] = Filled();
+        }
+
+        ((JsonObject)step["properties"]!)["hold"] = Type("boolean");
+        step["oneOf"] = new JsonArray([.. CardReader.Kinds.Keys.Select(k => (JsonNode)new JsonObject { ["required"] = new JsonArray(k) })]);
+        var card = Members(CardReader.CardMembers, "after", "when", "checks");
+        ((JsonObject)card["properties"]!)["steps"] = new JsonObject { ["type"] = "array", ["minItems"] = 1, ["items"] = step };
+        card["required"] = new JsonArray("id", "title", "stage", "hours", "steps");
+        return card;
+    }
+
+    private static JsonObject Act()
+    {
+        var act = Members(CardReader.ActMembers, "overridden");
+        ((JsonObject)act["properties"]!)["act"] = new JsonObject { ["enum"] = new JsonArray([.. Enum.GetNames<ActKind>().Select(n => (JsonNode)EnumWords.Of(n))]) };
+        ((JsonObject)act["properties"]!)["reads"] = new JsonObject { ["type"] = "object", ["additionalProperties"] = Type("string") };
+        act["required"] = new JsonArray("card", "act", "by", "on");
+        return act;
+    }
+
+    /// <summary>An object of texts, some of them lists of texts.</summary>
+    private static JsonObject Members(IEnumerable<string> names, params string[] lists)
+    {
+        var members = Closed();
+        foreach (var name in names)
+        {
+            ((JsonObject)members["properties"]!)[name] = lists.Contains(name) ? List(Type("string")) : Type("string");
+        }
+
+        return members;
+    }
 
     private static JsonObject List(JsonNode items) => new() { ["type"] = "array", ["items"] = items };
 }

@@ -123,6 +123,47 @@ public sealed record KeepRun(JsonPlace Run) : Edit
     internal override void Do(JsonPlace root) => BookTree.List(root, "runs").Items.Add(Run);
 }
 
+/// <summary>A job card of the book's own: a new one, or in place of one with its id.</summary>
+/// <param name="Card">The card, as a book's JSON has it.</param>
+public sealed record PutCard(JsonPlace Card) : Edit
+{
+    public override string Kind => "card";
+
+    public override string Words => $"the job card {Id} is the book's own";
+
+    /// <summary>Id of the card.</summary>
+    internal string Id => Card["id"]?.Text ?? "";
+
+    internal override IEnumerable<(string Name, JsonPlace Value)> Parts() => [("card", Card)];
+
+    internal override void Do(JsonPlace root)
+    {
+        var cards = BookTree.List(root, "cards").Items;
+        var place = cards.FindIndex(c => c["id"]?.Text == Id);
+        if (place < 0)
+        {
+            cards.Add(Card);
+        }
+        else
+        {
+            cards[place] = Card;
+        }
+    }
+}
+
+/// <summary>Something done to a job card.</summary>
+/// <param name="Act">The act, as a book's JSON has it.</param>
+public sealed record AddAct(JsonPlace Act) : Edit
+{
+    public override string Kind => "act";
+
+    public override string Words => $"job card {Act["card"]?.Text}: {Act["act"]?.Text}{(Act["step"] is { } step ? $" {step.Text}" : "")}{(Act["value"] is { } value ? $", {value.Text}" : "")}";
+
+    internal override IEnumerable<(string Name, JsonPlace Value)> Parts() => [("act", Act)];
+
+    internal override void Do(JsonPlace root) => BookTree.List(root, "acts").Items.Add(Act);
+}
+
 /// <summary>A limit of the user's own.</summary>
 public sealed record SetLimit(string Name, string Text, string Reason) : Edit
 {

@@ -9,7 +9,10 @@ internal sealed record ChangeRow(string Id, string Title, string Reason, long Is
 
 internal sealed record ValueRow(string Change, string Path, string Content);
 
-/// <summary>A reading or a kept run, and the entry that brought it.</summary>
+/// <summary>A job card of the book's own.</summary>
+internal sealed record CardRow(string Id, string Content);
+
+/// <summary>A reading, a kept run or an act on a job card, and the entry that brought it.</summary>
 internal sealed record DatedRow(long Revision, string Content);
 
 internal sealed record LimitRow(string Name, string Value, string Reason);
@@ -34,6 +37,10 @@ internal sealed record BookRows(string Name, string Notes, IReadOnlyList<ChangeR
 {
     public IReadOnlyList<DatedRow> Runs { get; init; } = [];
 
+    public IReadOnlyList<CardRow> Cards { get; init; } = [];
+
+    public IReadOnlyList<DatedRow> Acts { get; init; } = [];
+
     public IReadOnlyList<ConflictRow> Conflicts { get; init; } = [];
 
     public IReadOnlyList<AttachmentRow> Attachments { get; init; } = [];
@@ -44,7 +51,8 @@ internal sealed record BookRows(string Name, string Notes, IReadOnlyList<ChangeR
     /// <param name="root">The tree.</param>
     /// <param name="readings">The entries that brought the readings, in order; the first entry brought those that are left.</param>
     /// <param name="runs">The same for kept runs.</param>
-    public static BookRows Of(JsonPlace root, IReadOnlyList<long>? readings = null, IReadOnlyList<long>? runs = null)
+    /// <param name="acts">The same for acts on job cards.</param>
+    public static BookRows Of(JsonPlace root, IReadOnlyList<long>? readings = null, IReadOnlyList<long>? runs = null, IReadOnlyList<long>? acts = null)
     {
         var reader = new BookReader("the book", lines: false);
         IEnumerable<ValueRow> Leaves(string change, JsonPlace? layer) =>
@@ -59,6 +67,8 @@ internal sealed record BookRows(string Name, string Notes, IReadOnlyList<ChangeR
             [.. (root["limits"]?.Members ?? []).Select(l => new LimitRow(l.Name, Text(l.Value, "value"), Text(l.Value, "reason")))])
         {
             Runs = Dated(root["runs"], runs ?? []),
+            Cards = [.. (root["cards"]?.Items ?? []).Select(c => new CardRow(Text(c, "id"), JsonText.OneLine(c)))],
+            Acts = Dated(root["acts"], acts ?? []),
         };
     }
 
@@ -92,6 +102,16 @@ internal sealed record BookRows(string Name, string Notes, IReadOnlyList<ChangeR
             new KeepRun(RunReader.OnLines(JsonPlace.Parse(run.Content, "the store"))).Do(root);
         }
 
+        foreach (var card in Cards)
+        {
+            new PutCard(JsonPlace.Parse(card.Content, "the store")).Do(root);
+        }
+
+        foreach (var act in Acts)
+        {
+            new AddAct(Node(act.Content)).Do(root);
+        }
+
         foreach (var limit in Limits)
         {
             new SetLimit(limit.Name, limit.Value, limit.Reason).Do(root);
@@ -108,6 +128,8 @@ internal sealed record BookRows(string Name, string Notes, IReadOnlyList<ChangeR
         .. Values.Select(v => v.ToString()).Order(StringComparer.Ordinal),
         .. Readings.Select(r => $"reading {r}"),
         .. Runs.Select(r => $"run {r}"),
+        .. Cards.Select(c => c.ToString()),
+        .. Acts.Select(a => $"act {a}"),
         .. Limits.Select(l => l.ToString()),
         .. Conflicts.Select(c => c.ToString()),
         .. Attachments.Select(a => a.ToString()),

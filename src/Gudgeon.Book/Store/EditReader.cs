@@ -28,6 +28,8 @@ internal static class EditReader
             "settle" => new SettleValue((int)Number("of"), Text("path"), Text("change"), place["value"]),
             "attach" => new AttachFile(Text("name"), Text("type"), Number("size"), Text("sha256"), Text("about")),
             "run" => new KeepRun(Part("run")),
+            "card" => new PutCard(Part("card")),
+            "act" => new AddAct(Part("act")),
             "sign" => new Sign(Text("statement"), (int)Number("over"), Text("seal")),
             "undo" => new UndoEdit((int)Number("of")),
             var other => throw new BadInputException($"{name}: '{other}' is not an edit known here"),

@@ -59,7 +59,7 @@ internal static class Replay
             }
         }
 
-        return BookRows.Of(root, Brought<AddReading>(standing), Brought<KeepRun>(standing)) with { Conflicts = conflicts, Attachments = attachments, Signatures = signatures };
+        return BookRows.Of(root, Brought<AddReading>(standing), Brought<KeepRun>(standing), Brought<AddAct>(standing)) with { Conflicts = conflicts, Attachments = attachments, Signatures = signatures };
     }
 
     /// <summary>The entries that hold an edit of this kind.</summary>

@@ -274,6 +274,7 @@ public sealed class StoredBook : BookFile
         {
             Measurements = [.. book.Measurements.Select((m, i) => m with { Revision = Brought(rows.Readings, i) })],
             Runs = [.. book.Runs.Select((r, i) => r with { Revision = Brought(rows.Runs, i) })],
+            Acts = [.. book.Acts.Select((a, i) => a with { Revision = Brought(rows.Acts, i) })],
         };
     }
 }

@@ -12,6 +12,8 @@ internal static class Tables
     private const string SetValueRow = "INSERT INTO value (change, path, content) VALUES (nullif(@Change, ''), @Path, @Content) ON CONFLICT (ifnull(change, ''), path) DO UPDATE SET content = excluded.content";
     private const string AddReadingRow = "INSERT INTO reading (revision, content) VALUES (@Revision, @Content)";
     private const string AddRunRow = "INSERT INTO run (revision, content) VALUES (@Revision, @Content)";
+    private const string PutCardRow = "INSERT INTO card (id, content) VALUES (@Id, @Content) ON CONFLICT (id) DO UPDATE SET content = excluded.content";
+    private const string AddActRow = "INSERT INTO act (revision, content) VALUES (@Revision, @Content)";
     private const string SetLimitRow = "INSERT INTO limits (name, value, reason) VALUES (@Name, @Value, @Reason) ON CONFLICT (name) DO UPDATE SET value = excluded.value, reason = excluded.reason";
     private const string AddConflictRow = "INSERT INTO conflict (revision, change, path, content) VALUES (@Revision, nullif(@Change, ''), @Path, @Content)";
     private const string AddAttachmentRow = "INSERT INTO attachment (revision, name, type, size, sha256, about) VALUES (@Revision, @Name, @Type, @Size, @Sha256, @About)";
@@ -30,6 +32,8 @@ internal static class Tables
             [.. connection.Query<LimitRow>("SELECT name, value, reason FROM limits ORDER BY place")])
         {
             Runs = [.. connection.Query<DatedRow>("SELECT revision, content FROM run ORDER BY place")],
+            Cards = [.. connection.Query<CardRow>("SELECT id, content FROM card ORDER BY place")],
+            Acts = [.. connection.Query<DatedRow>("SELECT revision, content FROM act ORDER BY place")],
             Conflicts = Conflicts(connection),
             Attachments = Attachments(connection),
             Signatures = Signatures(connection),
@@ -51,12 +55,14 @@ internal static class Tables
     /// <summary>Puts these rows in place of all that the tables hold.</summary>
     public static void Write(SqliteConnection connection, BookRows rows)
     {
-        connection.Execute("DELETE FROM signature; DELETE FROM run; DELETE FROM attachment; DELETE FROM conflict; DELETE FROM limits; DELETE FROM reading; DELETE FROM value; DELETE FROM change; DELETE FROM book");
+        connection.Execute("DELETE FROM signature; DELETE FROM act; DELETE FROM card; DELETE FROM run; DELETE FROM attachment; DELETE FROM conflict; DELETE FROM limits; DELETE FROM reading; DELETE FROM value; DELETE FROM change; DELETE FROM book");
         connection.Execute("INSERT INTO book (only, name, notes) VALUES (1, @Name, @Notes)", new { rows.Name, rows.Notes });
         connection.Execute(AddChangeRow, rows.Changes);
         connection.Execute(SetValueRow, rows.Values);
         connection.Execute(AddReadingRow, rows.Readings);
         connection.Execute(AddRunRow, rows.Runs);
+        connection.Execute(PutCardRow, rows.Cards);
+        connection.Execute(AddActRow, rows.Acts);
         connection.Execute(SetLimitRow, rows.Limits);
         connection.Execute(AddConflictRow, rows.Conflicts);
         connection.Execute(AddAttachmentRow, rows.Attachments);
@@ -88,6 +94,12 @@ internal static class Tables
                 break;
             case KeepRun run:
                 connection.Execute(AddRunRow, new DatedRow(revision, JsonText.OneLine(run.Run)));
+                break;
+            case PutCard card:
+                connection.Execute(PutCardRow, new CardRow(card.Id, JsonText.OneLine(card.Card)));
+                break;
+            case AddAct act:
+                connection.Execute(AddActRow, new DatedRow(revision, JsonText.OneLine(act.Act)));
                 break;
             case SetLimit limit:
                 connection.Execute(SetLimitRow, new LimitRow(limit.Name, limit.Text, limit.Reason));

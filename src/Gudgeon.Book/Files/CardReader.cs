@@ -1,0 +1,146 @@
+using System.Text.Json;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Jobs;
+using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Book.Files;
+
+/// <summary>Job cards and what was done to them, as a book's JSON has them.</summary>
+/// <param name="book">The reader of what they stand in.</param>
+internal sealed class CardReader(BookReader book)
+{
+    /// <summary>Members of a step, one of which it has: each is a kind of step.</summary>
+    public static readonly IReadOnlyDictionary<string, StepKind> Kinds = Enum.GetValues<StepKind>().ToDictionary(k => EnumWords.Of(k.ToString()), StringComparer.Ordinal);
+
+    /// <summary>Members of a step besides.</summary>
+    public static readonly string[] StepMembers = ["id", "text", "each", "when", "hold", "caution", "source", "uses"];
+
+    /// <summary>Members of a card.</summary>
+    public static readonly string[] CardMembers = ["id", "title", "stage", "hours", "after", "when", "checks", "steps"];
+
+    /// <summary>Members of an act.</summary>
+    public static readonly string[] ActMembers = ["card", "act", "by", "on", "step", "with", "value", "note", "reads", "overridden"];
+
+    /// <summary>The card at a place.</summary>
+    /// <exception cref="BadInputException">Anything that cannot be taken.</exception>
+    public CardTemplate Card(JsonPlace place, string path)
+    {
+        book.Expect(place, JsonValueKind.Object, path, "an object");
+        book.Only(place, path, CardMembers);
+        var steps = book.Items(place["steps"], path + ".steps").Select((s, i) => Step(s, $"{path}.steps[{i}]")).ToList();
+        if (steps.Count == 0)
+        {
+            throw book.Bad(place, path, "missing 'steps'; a card has at least one");
+        }
+
+        if (steps.GroupBy(s => s.Id).FirstOrDefault(g => g.Count() > 1) is { } twice)
+        {
+            throw book.Bad(place["steps"]!, path + ".steps", $"the step '{twice.Key}' is given twice");
+        }
+
+        return new CardTemplate(Id(place, path), Needed(place, "title", path), Needed(place, "stage", path), Time(place, "hours", Needed(place, "hours", path), path))
+        {
+            After = Words(place, "after", path),
+            When = Conditions(place, path),
+            Checks = Words(place, "checks", path),
+            Steps = steps,
+        };
+    }
+
+    /// <summary>The act at a place.</summary>
+    /// <exception cref="BadInputException">Anything that cannot be taken.</exception>
+    public CardAct Act(JsonPlace place, string path)
+    {
+        book.Expect(place, JsonValueKind.Object, path, "an object");
+        book.Only(place, path, ActMembers);
+        var word = Needed(place, "act", path);
+        var kind = Array.Find(Enum.GetValues<ActKind>(), k => EnumWords.Of(k.ToString()) == word);
+        return EnumWords.Of(kind.ToString()) != word
+            ? throw book.Bad(place["act"]!, path + ".act", $"given '{word}', wanted one of {string.Join(", ", Enum.GetNames<ActKind>().Select(EnumWords.Of))}")
+            : new CardAct(Id(place, path, "card"), kind, Needed(place, "by", path), Needed(place, "on", path))
+            {
+                Step = book.Text(place, "step", path),
+                With = book.Text(place, "with", path),
+                Value = book.Text(place, "value", path),
+                Note = book.Text(place, "note", path),
+                Reads = (place["reads"]?.Members ?? []).ToDictionary(m => m.Name, m => m.Value.Text, StringComparer.Ordinal),
+                Overridden = Words(place, "overridden", path),
+            };
+    }
+
+    /// <summary>An act as it is written, on one line.</summary>
+    public static JsonPlace Write(CardAct act) => JsonPlace.Object(new (string Name, JsonPlace? Value)[]
+    {
+        ("card", JsonPlace.Of(act.Card)),
+        ("act", JsonPlace.Of(EnumWords.Of(act.Kind.ToString()))),
+        ("by", JsonPlace.Of(act.By)),
+        ("on", JsonPlace.Of(act.On)),
+        ("step", Filled(act.Step)),
+        ("with", Filled(act.With)),
+        ("value", Filled(act.Value)),
+        ("note", Filled(act.Note)),
+        ("reads", act.Reads.Count > 0 ? JsonPlace.Object(act.Reads.Select(r => (r.Key, JsonPlace.Of(r.Value)))) : null),
+        ("overridden", act.Overridden.Count > 0 ? JsonPlace.Array(act.Overridden.Select(JsonPlace.Of)) : null),
+    }.Where(p => p.Value is not null).Select(p => (p.Name, p.Value!))).OnOneLine();
+
+    private static JsonPlace? Filled(string text) => text.Length > 0 ? JsonPlace.Of(text) : null;
+
+    private CardStep Step(JsonPlace place, string path)
+    {
+        book.Expect(place, JsonValueKind.Object, path, "an object");
+        book.Only(place, path, [.. StepMembers, .. Kinds.Keys]);
+        var kinds = Kinds.Keys.Where(k => place[k] is not null).ToList();
+        if (kinds is not [var kind])
+        {
+            throw book.Bad(place, path, $"wanted just one of {string.Join(", ", Kinds.Keys)}; given {(kinds.Count == 0 ? "none" : string.Join(" and ", kinds))}");
+        }
+
+        var step = new CardStep(Id(place, path), Kinds[kind], Needed(place, kind, path))
+        {
+            Text = book.Text(place, "text", path),
+            Each = Subject(place, path),
+            When = Conditions(place, path),
+            Hold = place["hold"] is { Kind: JsonValueKind.True },
+            Caution = book.Text(place, "caution", path),
+            Source = book.Text(place, "source", path),
+            Uses = book.Text(place, "uses", path),
+            Time = Kinds[kind] == StepKind.Wait ? Time(place, kind, Needed(place, kind, path), path) : 0,
+        };
+        return step.Kind == StepKind.Read
+            ? step with { What = book.Guard(place[kind]!, $"{path}.{kind}", () => FieldCatalogue.Address(step.What).Path) }
+            : step;
+    }
+
+    private string Subject(JsonPlace place, string path)
+    {
+        var each = book.Text(place, "each", path);
+        return each.Length == 0 || FieldCatalogue.Subjects.Any(s => s.Path == each)
+            ? each
+            : throw book.Bad(place["each"]!, path + ".each", $"given '{each}', wanted a part such as cylinder or valve; the nearest is '{Nearest.To(each, FieldCatalogue.Subjects.Select(s => s.Path))}'");
+    }
+
+    private List<string> Conditions(JsonPlace place, string path)
+    {
+        var parts = Words(place, "when", path);
+        return parts.Find(p => !FieldCatalogue.All.Any(f => (f.Path + ".").StartsWith(p.Split('[')[0] + ".", StringComparison.Ordinal))) is { } wrong
+            ? throw book.Bad(place["when"]!, path + ".when", $"given '{wrong}', wanted a part of a book such as blower or joint[head]")
+            : parts;
+    }
+
+    private double Time(JsonPlace place, string name, string text, string path) =>
+        book.Guard(place[name]!, $"{path}.{name}", () => Amount.Parse("the time", text, Dimension.Time, "h").Si is var time and >= 0 and <= 1e7 ? time : throw new BadInputException($"the time: given '{text}', wanted hours from 0 to 2000"));
+
+    private List<string> Words(JsonPlace place, string name, string path) => [.. book.Items(place[name], $"{path}.{name}").Select(i => i.Text)];
+
+    private string Id(JsonPlace place, string path, string name = "id")
+    {
+        var id = book.Text(place, name, path);
+        return id.Length > 0 && id.All(c => char.IsLetterOrDigit(c) || c is '-' or '_')
+            ? id
+            : throw book.Bad(place, $"{path}.{name}", $"given '{id}', wanted a short name of letters, digits and dashes");
+    }
+
+    private string Needed(JsonPlace place, string name, string path) =>
+        book.Text(place, name, path) is { Length: > 0 } text ? text : throw book.Bad(place, path, $"missing '{name}'");
+}

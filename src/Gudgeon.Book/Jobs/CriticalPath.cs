@@ -1,0 +1,103 @@
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
+
+namespace Gudgeon.Book.Jobs;
+
+/// <summary>A card on the way to the first start. Days count from the beginning of the path.</summary>
+/// <param name="Card">The card.</param>
+/// <param name="Start">Earliest start, days.</param>
+/// <param name="Finish">Earliest finish, days.</param>
+/// <param name="Slack">By how much it may be late without moving the end, days.</param>
+/// <param name="Part">The part that it waits for longest, when that sets its start; null otherwise.</param>
+public sealed record PathCard(CardState Card, double Start, double Finish, double Slack, NeededPart? Part)
+{
+    /// <summary>Whether any delay of it moves the end.</summary>
+    public bool Critical => Slack < 1e-6;
+}
+
+/// <summary>
+/// The longest way to the first start through the cards that are not signed and the parts that are not here (critical path
+/// method; Kelley and Walker, 1959): as many hands as there are cards that can be worked at once.
+/// </summary>
+/// <param name="Begin">Day from which it counts.</param>
+/// <param name="Cards">Cards to be done, in the order of their starts.</param>
+/// <param name="Undated">Parts without a day, which are counted as here.</param>
+public sealed record CriticalPath(DateOnly Begin, IReadOnlyList<PathCard> Cards, IReadOnlyList<NeededPart> Undated)
+{
+    /// <summary>The card at whose end the engine runs for the first time.</summary>
+    public const string FirstStart = "first-start";
+
+    private const double Day = 4 * 3600;
+
+    /// <summary>The last finish, days; 0 when nothing is left to do.</summary>
+    public double Length => Cards.Count == 0 ? 0 : Cards.Max(c => c.Finish);
+
+    /// <summary>The day of the last finish.</summary>
+    public DateOnly End => Begin.AddDays((int)Math.Floor(Length - 1e-9));
+
+    /// <summary>Work that is left, were one person to do it all, s.</summary>
+    public double Work => Cards.Sum(c => c.Card.Card.Hours);
+
+    /// <summary>The way of a book.</summary>
+    /// <param name="book">The build.</param>
+    /// <param name="now">The values that hold.</param>
+    /// <param name="today">The day on which it is asked.</param>
+    public static CriticalPath Of(BuildBook book, Snapshot now, DateOnly today)
+    {
+        var view = new View(now);
+        var begin = view.DateIf(Workshop.Begin) is { } set && set > today ? set : today;
+        var open = Wanted([.. CardStates.Of(book, now).Where(c => c.Standing is not (Standing.Signed or Standing.LeftOut))]);
+        var hours = view.AmountOr(Workshop.HoursPerDay, Day);
+        var parts = NeededPart.All(view).Where(p => open.Exists(c => c.Card.Id == p.Card)).ToList();
+        return new CriticalPath(begin, Walk(open, parts, begin, hours), [.. parts.Where(p => p.Due is null)]);
+    }
+
+    /// <summary>The first start and all that comes before it; every card when the book has no first start.</summary>
+    private static List<CardState> Wanted(List<CardState> open)
+    {
+        if (open.Find(c => c.Card.Id == FirstStart) is not { } last)
+        {
+            return open;
+        }
+
+        var wanted = new HashSet<string>([last.Card.Id], StringComparer.Ordinal);
+        var queue = new Queue<CardState>([last]);
+        while (queue.TryDequeue(out var card))
+        {
+            foreach (var before in open.Where(c => card.Card.After.Contains(c.Card.Id) && wanted.Add(c.Card.Id)))
+            {
+                queue.Enqueue(before);
+            }
+        }
+
+        return [.. open.Where(c => wanted.Contains(c.Card.Id))];
+    }
+
+    private static List<PathCard> Walk(List<CardState> open, List<NeededPart> parts, DateOnly begin, double hours)
+    {
+        var order = CardOrder.Of(open);
+        var finish = new Dictionary<string, double>(StringComparer.Ordinal);
+        var walked = new List<PathCard>();
+        foreach (var card in order)
+        {
+            var ready = card.Card.After.Where(finish.ContainsKey).Select(a => finish[a]).DefaultIfEmpty(0).Max();
+            var part = parts.Where(p => p.Card == card.Card.Id && p.Due is not null).MaxBy(p => p.Due);
+            var here = part?.Due is { } due ? Math.Max(0, due.DayNumber - begin.DayNumber) : 0;
+            var start = Math.Max(ready, here);
+            finish[card.Card.Id] = start + (card.Card.Hours / hours);
+            walked.Add(new PathCard(card, start, finish[card.Card.Id], 0, here > ready ? part : null));
+        }
+
+        var end = finish.Values.DefaultIfEmpty(0).Max();
+        var latest = new Dictionary<string, double>(StringComparer.Ordinal);
+        foreach (var card in walked.AsEnumerable().Reverse())
+        {
+            var after = walked.Where(c => c.Card.Card.After.Contains(card.Card.Card.Id)).Select(c => latest[c.Card.Card.Id] - (c.Card.Card.Hours / hours));
+            latest[card.Card.Card.Id] = after.DefaultIfEmpty(end).Min();
+        }
+
+        return [.. walked.Select(c => c with { Slack = latest[c.Card.Card.Id] - c.Finish }).OrderBy(c => c.Start).ThenBy(c => c.Finish)];
+    }
+}
