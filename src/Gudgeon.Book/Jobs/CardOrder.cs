@@ -13,12 +13,22 @@ internal static class CardOrder
         while (left.Count > 0)
         {
             var next = left.Find(c => c.Card.After.All(a => done.Contains(a) || left.TrueForAll(l => l.Card.Id != a)))
-                ?? throw new BadInputException($"job cards: {string.Join(" and ", left.Select(c => c.Card.Id).Take(3))} wait for each other; take one out of the other's 'after'");
+                ?? throw Round(left);
             left.Remove(next);
             done.Add(next.Card.Id);
             ordered.Add(next);
         }
 
         return ordered;
+    }
+
+    /// <summary>The cards that wait for each other, without those that only wait for them.</summary>
+    private static BadInputException Round(List<CardState> left)
+    {
+        while (left.RemoveAll(c => left.TrueForAll(l => !l.Card.After.Contains(c.Card.Id))) > 0)
+        {
+        }
+
+        return new BadInputException($"job cards: {string.Join(" and ", left.Select(c => c.Card.Id))} wait for each other; take one out of the other's 'after'");
     }
 }

@@ -75,7 +75,7 @@ public static class CardStates
     private static CardState Among(CardState card, List<CardState> all, View view)
     {
         var before = all.Where(c => card.Card.After.Contains(c.Card.Id) && c.Standing is not (Standing.Signed or Standing.LeftOut)).ToList();
-        IReadOnlyList<string> waits = [.. before.Select(c => $"{c.Card.Title} ({c.Standing.Words()})"), .. Parts(view, card.Card.Id)];
+        IReadOnlyList<string> waits = [.. before.Select(c => c.Card.Title + (c.Standing == Standing.LookAgain ? $" ({c.Standing.Words()})" : "")), .. Parts(view, card.Card.Id)];
         return card with { WaitsFor = waits, Standing = card.Standing == Standing.Ready && waits.Count > 0 ? Standing.Waiting : card.Standing };
     }
 

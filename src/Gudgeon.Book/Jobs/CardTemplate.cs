@@ -79,5 +79,8 @@ public sealed record CardTemplate(string Id, string Title, string Stage, double 
     public bool StandsOn(string check, string index) => Checks.Any(c => c == check
         || (c.EndsWith(']') && c.StartsWith(check + "[", StringComparison.Ordinal) && Within(index, c[(check.Length + 1)..^1])));
 
+    /// <summary>Whether it stands on any finding of a check.</summary>
+    public bool Asks(string check) => Checks.Any(c => c == check || c.StartsWith(check + "[", StringComparison.Ordinal));
+
     private static bool Within(string index, string group) => index == group || index.StartsWith(group + ".", StringComparison.Ordinal);
 }

@@ -21,6 +21,12 @@ public sealed record CardWork(string By, string On)
         ? new CardWork(by.Trim(), DateTime.UtcNow.ToString(Form, CultureInfo.InvariantCulture))
         : throw new BadInputException("work on a job card needs the person: --by NAME");
 
+    /// <summary>What a picture taken for a card is about: "card[pistons]".</summary>
+    public static string About(string card) => $"card[{card}]";
+
+    /// <summary>Whether something is about a job card.</summary>
+    internal static bool IsCard(string about) => about.StartsWith("card[", StringComparison.Ordinal) && about.EndsWith(']') && about[5..^1].All(c => char.IsLetterOrDigit(c) || c is '-' or '_');
+
     /// <summary>A step, or one bolt of it, is done.</summary>
     /// <param name="book">The book as it stands.</param>
     /// <param name="card">Id of the card.</param>
@@ -47,6 +53,8 @@ public sealed record CardWork(string By, string On)
                 break;
             case StepKind.Renew when value.Trim().Length == 0:
                 throw new BadInputException($"{card}, {key}: used once; wanted the batch, number or bag of the new one");
+            case StepKind.Photo when value.Trim().Length == 0:
+                throw new BadInputException($"{card}, {key}: wanted the name of the picture's file");
             case StepKind.Wait:
                 Waited(card, key, note, step);
                 break;
@@ -94,16 +102,10 @@ public sealed record CardWork(string By, string On)
             throw new BadInputException($"{card}: signed already, by {state.Signature!.By} at {state.Signature.On}");
         }
 
-        var steps = state.Steps.Count(s => !s.Done);
-        var against = examined.Hindrances;
-        if (against.FirstOrDefault(h => !h.Overridable) is { } never)
+        var against = examined.Hindrances(state).ToList();
+        if (against.Find(h => !h.Overridable) is { } never)
         {
             throw new BadInputException($"{card}: {never.Sentence}");
-        }
-
-        if (steps > 0)
-        {
-            throw new BadInputException(string.Create(CultureInfo.InvariantCulture, $"{card}: {steps} steps were opened again since it was looked at"));
         }
 
         return against.Count > 0 && because.Trim().Length == 0

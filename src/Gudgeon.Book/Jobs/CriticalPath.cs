@@ -35,7 +35,16 @@ public sealed record CriticalPath(DateOnly Begin, IReadOnlyList<PathCard> Cards,
     public double Length => Cards.Count == 0 ? 0 : Cards.Max(c => c.Finish);
 
     /// <summary>The day of the last finish.</summary>
-    public DateOnly End => Begin.AddDays((int)Math.Floor(Length - 1e-9));
+    public DateOnly End => On(Length);
+
+    /// <summary>What it comes to, in a sentence.</summary>
+    public string Words => Cards.Count == 0
+        ? "Every card to the first start is signed."
+        : $"First start on {Days.Written(End)} at the earliest, from {Days.Written(Begin)}; {Figures.Number(Work / 3600, 3)} h of work are left. What may not be late: {string.Join(", ", Cards.Where(c => c.Critical).Select(c => c.Card.Card.Title))}.";
+
+    /// <summary>The day on which a time of the path falls.</summary>
+    /// <param name="days">Days from its beginning; a whole day ends on its own evening.</param>
+    public DateOnly On(double days) => Begin.AddDays((int)Math.Floor(Math.Max(0, days - 1e-9)));
 
     /// <summary>Work that is left, were one person to do it all, s.</summary>
     public double Work => Cards.Sum(c => c.Card.Card.Hours);
@@ -47,9 +56,9 @@ public sealed record CriticalPath(DateOnly Begin, IReadOnlyList<PathCard> Cards,
     public static CriticalPath Of(BuildBook book, Snapshot now, DateOnly today)
     {
         var view = new View(now);
-        var begin = view.DateIf(Workshop.Begin) is { } set && set > today ? set : today;
+        var begin = view.DateIf(Shop.Begin) is { } set && set > today ? set : today;
         var open = Wanted([.. CardStates.Of(book, now).Where(c => c.Standing is not (Standing.Signed or Standing.LeftOut))]);
-        var hours = view.AmountOr(Workshop.HoursPerDay, Day);
+        var hours = view.AmountOr(Shop.HoursPerDay, Day);
         var parts = NeededPart.All(view).Where(p => open.Exists(c => c.Card.Id == p.Card)).ToList();
         return new CriticalPath(begin, Walk(open, parts, begin, hours), [.. parts.Where(p => p.Due is null)]);
     }

@@ -14,23 +14,22 @@ public sealed record Hindrance(string Sentence, bool Overridable);
 /// <summary>What a card stands on at the moment of signing: the findings of its checks, what they read, and its readings.</summary>
 /// <param name="Findings">The findings of its checks.</param>
 /// <param name="Reads">What they and the card's readings read, as written, by path; what only the engine run read is not among it.</param>
-/// <param name="Hindrances">What speaks against signing.</param>
-public sealed record Examined(IReadOnlyList<Finding> Findings, IReadOnlyDictionary<string, string> Reads, IReadOnlyList<Hindrance> Hindrances)
+public sealed record Examined(IReadOnlyList<Finding> Findings, IReadOnlyDictionary<string, string> Reads)
 {
     private const string Unknown = "not known";
 
     /// <summary>A long value is kept as its fingerprint.</summary>
     private const int Long = 80;
 
-    /// <summary>Examines a card.</summary>
+    /// <summary>Examines a card: works the checks that it stands on.</summary>
     /// <param name="card">The card.</param>
     /// <param name="now">The values that hold.</param>
-    /// <param name="findings">All findings on them.</param>
-    public static Examined Of(CardState card, Snapshot now, IReadOnlyList<Finding> findings)
+    /// <param name="appraiser">Works the findings.</param>
+    public static Examined Of(CardState card, Snapshot now, Appraiser appraiser)
     {
-        var own = findings.Where(f => card.Card.StandsOn(f.Check.Id, f.Index)).ToList();
-        var addresses = own.SelectMany(f => f.Trace.Direct.Select(r => r.Address)).Concat(card.Steps.Where(s => s.Step.Kind == StepKind.Read).Select(s => CardStates.Address(s.Step, s.Index)));
-        return new Examined(own, addresses.DistinctBy(a => a.Path).OrderBy(a => a.Path, StringComparer.Ordinal).ToDictionary(a => a.Path, a => Written(now.Find(a)), StringComparer.Ordinal), [.. Against(card, own)]);
+        var findings = appraiser.Appraise(now, CheckCatalogue.All.Where(c => card.Card.Asks(c.Id))).Where(f => card.Card.StandsOn(f.Check.Id, f.Index)).ToList();
+        var addresses = findings.SelectMany(f => f.Trace.Direct.Select(r => r.Address)).Concat(card.Steps.Where(s => s.Step.Kind == StepKind.Read).Select(s => CardStates.Address(s.Step, s.Index)));
+        return new Examined(findings, addresses.DistinctBy(a => a.Path).OrderBy(a => a.Path, StringComparer.Ordinal).ToDictionary(a => a.Path, a => Written(now.Find(a)), StringComparer.Ordinal));
     }
 
     /// <summary>What was found, as it is kept with a signature.</summary>
@@ -43,7 +42,8 @@ public sealed record Examined(IReadOnlyList<Finding> Findings, IReadOnlyDictiona
     /// <summary>The same for people.</summary>
     internal static string Shown(string written) => written.StartsWith("sha256 ", StringComparison.Ordinal) ? $"a table ({written[7..13]}…)" : written;
 
-    private static IEnumerable<Hindrance> Against(CardState card, IReadOnlyList<Finding> findings)
+    /// <summary>What speaks against signing the card as it stands.</summary>
+    public IEnumerable<Hindrance> Hindrances(CardState card)
     {
         var open = card.Steps.Where(s => !s.Done).ToList();
         if (open.Count > 0)
@@ -56,7 +56,7 @@ public sealed record Examined(IReadOnlyList<Finding> Findings, IReadOnlyDictiona
             yield return new Hindrance($"comes after: {wait}", Overridable: true);
         }
 
-        foreach (var finding in findings.Where(f => f.Verdict is Verdict.FallsShort or Verdict.NotKnownYet))
+        foreach (var finding in Findings.Where(f => f.Verdict is Verdict.FallsShort or Verdict.NotKnownYet))
         {
             yield return new Hindrance($"{finding.Id} {finding.Verdict.Words()}{(finding.Judgement is null ? $" ({finding.Advice})" : $": {finding.ValueIn(imperial: false)}, reserve {finding.ReserveText}")}", Overridable: true);
         }

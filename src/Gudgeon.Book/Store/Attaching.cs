@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using Dapper;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Jobs;
 using Gudgeon.Book.Values;
 using Microsoft.Data.Sqlite;
 
@@ -34,7 +35,7 @@ internal static class Attaching
 
         var type = FileType.Of(content)
             ?? throw new BadInputException($"'{plain}' is of no type that a book takes; wanted {FileType.Known}");
-        var path = about.Length == 0 ? "" : FieldCatalogue.Address(about).Path;
+        var path = about.Length == 0 || CardWork.IsCard(about) ? about : FieldCatalogue.Address(about).Path;
         return new AttachFile(plain, type, content.Length, Convert.ToHexStringLower(SHA256.HashData(content)), path);
     }
 

@@ -89,6 +89,8 @@ public static class App
         config.AddBranch("fits", Fits.FitVerbs.Add);
         names.Add("drive");
         config.AddBranch("drive", Drive.DriveVerbs.Add);
+        names.Add("jobs");
+        config.AddBranch("jobs", Jobs.JobVerbs.Add);
         Verb<ServeCommand>("serve", "Serve the pages: every part of the work in a browser, from this machine only unless --share is given.").WithExample("serve", "heron.gudgeon", "--share");
         StoreVerbs(config, names);
     }

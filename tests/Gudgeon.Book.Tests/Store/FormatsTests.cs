@@ -111,6 +111,21 @@ public sealed class FormatsTests : IDisposable
         Stores.VerifiesWell(path);
     }
 
+    // Made by the program of format 3: a change, a reading, a limit, a signature.
+    [Fact]
+    public void A_book_of_format_3_is_brought_forward_and_takes_job_cards()
+    {
+        using var folder = new TemporaryFolder();
+        var path = folder.PathOf("plover.gudgeon");
+        Unpack("format-3.gudgeon.gz", path);
+        Assert.Equal(3, Stores.Ask<int>(path, "PRAGMA user_version"));
+        var book = Stores.Open(path);
+        Assert.Equal((Formats.Steps.Count, 6, "bores are done"), (Stores.Ask<int>(path, "PRAGMA user_version"), book.Revision, Assert.Single(book.Signatures).Statement));
+        book.Work(b => Book.Jobs.CardWork.Now("Ada").Tick(b, "strip", "drain", "", "", ""));
+        Assert.Equal("drain", Assert.Single(Stores.Open(path).Book.Acts).Step);
+        Stores.VerifiesWell(path);
+    }
+
     [Fact]
     public void A_store_made_new_and_one_brought_forward_have_the_same_shape()
     {

@@ -57,6 +57,8 @@ internal static class Stores
         Assert.All(a.Measurements.Zip(b.Measurements), p => Assert.Equal(p.First.Under?.Order(StringComparer.Ordinal), p.Second.Under?.Order(StringComparer.Ordinal)));
         Assert.Equal(a.Limits.Select(l => (l.Key, l.Value)), b.Limits.Select(l => (l.Key, l.Value)));
         Assert.Equal(a.Runs.Select(Runs.Text), b.Runs.Select(Runs.Text));
+        Assert.Equal(a.Cards.Select(c => (c.Id, c.Title, c.Steps.Count)), b.Cards.Select(c => (c.Id, c.Title, c.Steps.Count)));
+        Assert.Equal(a.Acts.Select(c => (c.Card, c.Kind, c.Step, c.By, c.On, c.Value, c.Note, c.Reads.Count)), b.Acts.Select(c => (c.Card, c.Kind, c.Step, c.By, c.On, c.Value, c.Note, c.Reads.Count)));
     }
 
     private static void Equal(IReadOnlyDictionary<string, Gudgeon.Book.Values.KnownValue> a, IReadOnlyDictionary<string, Gudgeon.Book.Values.KnownValue> b)

@@ -5,6 +5,7 @@ using Gudgeon.Book.Changes;
 using Gudgeon.Book.Checks;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Head;
+using Gudgeon.Book.Jobs;
 using Gudgeon.Book.Joints;
 using Gudgeon.Book.Limits;
 using Gudgeon.Book.Tracing;
@@ -113,6 +114,10 @@ public static class Questions
 
     /// <summary>Seats, guides and stems; takes an engine run.</summary>
     public static readonly Question<SeatSheet> Seats = new("the seats", a => SeatSheet.Of(new View(a.Now, a.Desk)));
+
+    /// <summary>What a job card stands on.</summary>
+    /// <param name="card">Id of the card.</param>
+    public static Question<Examined> Card(string card) => new($"what the job card {card} stands on", a => Examined.Of(CardStates.Find(a.Book, a.Now, card), a.Now, a.Appraiser));
 
     /// <summary>The standing start over a mile.</summary>
     public static readonly Question<SprintResult> Sprint = new("the standing start", a => Demand.Sprint(new View(a.Now, a.Desk)));

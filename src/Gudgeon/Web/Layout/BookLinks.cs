@@ -18,6 +18,7 @@ internal static class BookLinks
         ("drive", "Boost drive"),
         ("sprint", "Sprint"),
         ("measure", "Measure"),
+        ("jobs", "Job cards"),
     ];
 
     /// <summary>Address of a page of a book.</summary>

@@ -57,6 +57,13 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
         ("heat", "Oil tank and charge cooler"),
     ]);
 
+    /// <summary>Job cards.</summary>
+    public static readonly SheetLinks Jobs = new("jobs", "Job cards",
+    [
+        ("board", "Board"),
+        ("path", "Way to the first start"),
+    ]);
+
     /// <summary>The sheet of an address; the first when it names none.</summary>
     public (string Part, string Words) Of(string? part) => All.FirstOrDefault(l => l.Part == part, All[0]);
 

@@ -3,7 +3,7 @@ using Gudgeon.Calc.Catalogue;
 namespace Gudgeon.Book.Fields;
 
 /// <summary>The shop that does the work.</summary>
-public static class Workshop
+public static class Shop
 {
     private static readonly Subject Subject = new("workshop", "Workshop");
 

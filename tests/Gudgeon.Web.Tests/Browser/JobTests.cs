@@ -1,0 +1,102 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Gudgeon.Web.Tests.Browser;
+
+/// <summary>Job cards on a phone with gloves on, and on the desk.</summary>
+public class JobTests(Browsing browsing) : IClassFixture<Browsing>
+{
+    private static string Url(Browsing browsing, string rest, string book = "heron") => browsing.Served.Page("jobs", book) + "/" + rest;
+
+    [Theory]
+    [InlineData("board", false, true)]
+    [InlineData("board", true, false)]
+    [InlineData("path", false, false)]
+    [InlineData("path", true, true)]
+    [InlineData("card/head", false, true)]
+    public async Task PagesHaveManners(string part, bool phone, bool dark)
+    {
+        var page = await browsing.Open(Url(browsing, part), phone, dark);
+        await Expect(page.Locator(".job-card, table.path, ol.steps").First).ToBeVisibleAsync(new() { Timeout = PageManners.Patience });
+        await Browsing.Shot(page, $"jobs-{part.Replace('/', '-')}{(phone ? "-phone" : "")}{(dark ? "-dark" : "")}");
+        await page.HasManners();
+        Assert.Empty(browsing.Faults);
+    }
+
+    [Fact]
+    public async Task AWholeCardIsWorkedOnAPhoneOverriddenSignedAndOpenedAgain()
+    {
+        var page = await browsing.Open(Url(browsing, "board", "wren"), phone: true);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Barrels on top end" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Barrels on", Exact = true })).ToBeVisibleAsync(new() { Timeout = PageManners.Patience });
+
+        // Used once: without the number of the new one it is refused, and what was typed elsewhere stays.
+        await page.GetByRole(AriaRole.Button, new() { Name = "Done base" }).ClickAsync();
+        await Expect(Step(page, "base").GetByRole(AriaRole.Alert)).ToContainTextAsync("wanted the batch, number or bag of the new one");
+        await Step(page, "base").GetByLabel("Batch, number or bag").FillAsync("bag 31");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Done base" }).ClickAsync();
+        await Expect(Step(page, "base")).ToContainTextAsync(": bag 31");
+        foreach (var step in new[] { "over@1", "squish@1" })
+        {
+            await page.GetByRole(AriaRole.Button, new() { Name = $"Done {step}" }).ClickAsync();
+            await Expect(Step(page, step).Locator(".box")).ToHaveTextAsync("✓");
+        }
+
+        var signature = page.GetByRole(AriaRole.Region, new() { Name = "Signature" });
+        await Expect(signature).ToContainTextAsync("steps is not done", new() { Timeout = PageManners.Patience });
+        await Expect(signature.GetByRole(AriaRole.Button, new() { Name = "Sign as" })).ToHaveCountAsync(0);
+        await Served.Command("measure", browsing.Served.PathOf("wren"), "cylinder[1].deckHeight", "0.30 mm", "--with", "depth gauge", "--by", "Ada");
+
+        // It comes after cards that are not signed: it takes a reason, and the reason stands in the book.
+        await signature.GetByRole(AriaRole.Button, new() { Name = "Sign as" }).ClickAsync(new() { Timeout = PageManners.Patience });
+        await Expect(signature.GetByRole(AriaRole.Alert)).ToContainTextAsync("To sign all the same takes a reason");
+        await signature.GetByLabel("Why it is signed all the same").FillAsync("trial assembly");
+        await signature.GetByRole(AriaRole.Button, new() { Name = "Sign as" }).ClickAsync();
+        await Expect(signature).ToContainTextAsync("because: trial assembly", new() { Timeout = PageManners.Patience });
+        await Expect(signature).ToContainTextAsync("comes after: Pistons and rings");
+        await Browsing.Shot(page, "jobs-signed-phone");
+
+        // A value that it stood on moves: the card says so, and why.
+        await Served.Command("measure", browsing.Served.PathOf("wren"), "cylinder[1].deckHeight", "0.36 mm", "--with", "depth gauge", "--by", "Tom");
+        var again = page.GetByRole(AriaRole.Region, new() { Name = "Why it must be looked at again" });
+        await Expect(again).ToContainTextAsync("cylinder[1].deckHeight was ", new() { Timeout = PageManners.Patience });
+        await Browsing.Shot(page, "jobs-look-again-phone");
+        Assert.Contains("job card barrels: sign", await Served.Command("journal", browsing.Served.PathOf("wren")), StringComparison.Ordinal);
+        Assert.Empty(browsing.Faults);
+    }
+
+    [Fact]
+    public async Task TwoPeopleWorkDifferentCardsAtOnce()
+    {
+        var (ada, tom) = (await browsing.Open(Url(browsing, "card/clean")), await browsing.Open(Url(browsing, "card/fluids"), phone: true));
+        await Task.WhenAll(
+            ada.GetByRole(AriaRole.Button, new() { Name = "Done plugs" }).ClickAsync(new() { Timeout = PageManners.Patience }),
+            tom.GetByRole(AriaRole.Button, new() { Name = "Done oil" }).ClickAsync(new() { Timeout = PageManners.Patience }));
+        await Expect(Step(ada, "plugs").Locator(".box")).ToHaveTextAsync("✓", new() { Timeout = PageManners.Patience });
+        await Expect(Step(tom, "oil").Locator(".box")).ToHaveTextAsync("✓", new() { Timeout = PageManners.Patience });
+        var journal = await Served.Command("journal", browsing.Served.PathOf("heron"));
+        Assert.Contains("job card clean: tick plugs", journal, StringComparison.Ordinal);
+        Assert.Contains("job card fluids: tick oil", journal, StringComparison.Ordinal);
+        Assert.Empty(browsing.Faults);
+    }
+
+    [Fact]
+    public async Task BoltsArePressedInTheirOrder()
+    {
+        var page = await browsing.Open(Url(browsing, "card/head"), phone: true);
+        await page.GetByLabel("Tool in the hand").FillAsync("wrench-60");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Done faces" }).ClickAsync(new() { Timeout = PageManners.Patience });
+        await Step(page, "gasket").GetByLabel("Batch, number or bag").FillAsync("bag 12");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Done gasket" }).ClickAsync();
+        var bolts = Step(page, "tighten").Locator("fieldset.stage").First.GetByRole(AriaRole.Button);
+        await Expect(bolts).ToHaveCountAsync(8);
+        await Expect(bolts.Nth(1)).ToBeDisabledAsync();
+        await bolts.Nth(0).ClickAsync(new() { Timeout = PageManners.Patience });
+        await Expect(bolts.Nth(0)).ToHaveAttributeAsync("aria-pressed", "true");
+        await Expect(bolts.Nth(1)).ToBeEnabledAsync();
+        await Browsing.Shot(page, "jobs-bolts-phone");
+        Assert.Empty(browsing.Faults);
+    }
+
+    private static ILocator Step(IPage page, string key) => page.Locator($"[data-step=\"{key}\"]");
+}
