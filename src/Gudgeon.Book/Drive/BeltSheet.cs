@@ -65,7 +65,7 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Dra
         var pulleys = course is null ? [] : belt.Pulleys();
         List<BeltSpan> spans = [.. pulleys.Select((p, i) => BeltSpan.Between(p, pulleys[(i + 1) % pulleys.Count]))];
         return new BeltSheet(
-            [.. Ratio(view, belt), .. Course(view, belt, course), .. Tension(view, belt, course), .. Pull(belt, worst)],
+            [.. Ratio(view, belt), .. Course(view, belt, course), .. Tension(view, belt, course), .. Pull(belt, worst), .. Jump(view, belt)],
             [.. pulleys.Select((p, i) => new DrawnPulley(p.X, p.Y, p.Radius, BeltSpan.Wrap(p, spans[(i + spans.Count - 1) % spans.Count], spans[i])))],
             [.. spans.Select(s => new DrawnSpan(s.FromX, s.FromY, s.ToX, s.ToY, s.Length))],
             [.. Over(view, belt)],
@@ -121,6 +121,33 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Dra
         new Fact(belt.Toothed ? "pull that its teeth carry" : "pull at which it slips", Sketch.Known(() => belt.Capacity(worst.BeltSpeed)), Dimension.Force, "N"),
         new Fact("slack span", Sketch.Known(() => belt.SetUp() - (worst.Pull / 2)), Dimension.Force, "N"),
         new Fact("load on the crank pulley", Sketch.Known(() => belt.HubLoad(worst)), Dimension.Force, "N"));
+
+    /// <summary>How near a toothed belt comes to jumping; nothing for one without teeth.</summary>
+    private static IEnumerable<DriveStep> Jump(View view, DrivenBelt belt)
+    {
+        if (!belt.Toothed)
+        {
+            return [];
+        }
+
+        var (hardest, cause) = new DriveHits(view).Hardest();
+        var ratio = view.Limit("belt-jump.ratio", Dimension.Number, "", 8);
+        var pressing = Sketch.Known(() => belt.SetUp() - (view.AmountOr(Belt.Mass, 0) * hardest.BeltSpeed * hardest.BeltSpeed));
+        var (tight, slack) = (pressing + (hardest.Pull / 2), pressing - (hardest.Pull / 2));
+        return DriveWords.Step(
+            "Jumping a tooth",
+            Running,
+            new Fact("greatest pull, hits counted in", hardest.Pull, Dimension.Force, "N") { Remark = cause },
+            new Fact("tight span then, as it presses on the pulleys", tight, Dimension.Force, "N"),
+            new Fact("slack span then, as it presses on the pulleys", slack, Dimension.Force, "N") { Remark = slack < 0 ? "negative: it hangs, and only the teeth still in mesh hold the belt" : "" },
+            new Fact("tight over slack", slack > 0 ? tight / slack : null, Dimension.Number, "") { Digits = 3, Remark = $"{Figures.Number(ratio, 3)} at the most: belt makers' custom, from memory" },
+            new Fact("pull at which it may jump", Sketch.Known(() => belt.JumpPull(hardest.BeltSpeed, ratio)), Dimension.Force, "N"),
+            new Fact("tension at rest that would hold it", JumpTension(pressing, belt, hardest.Pull, ratio), Dimension.Force, "N") { Remark = "the nose and the maker's greatest tension must bear it too" });
+    }
+
+    /// <summary>Set-up tension at which the slack span keeps its share of a pull: what does not press, and half of the pull at the ratio, N.</summary>
+    private static double? JumpTension(double? pressing, DrivenBelt belt, double pull, double ratio) =>
+        belt.SetUp() - pressing + (pull * (ratio + 1) / (ratio - 1) / 2);
 
     private static IEnumerable<BeltRow> Over(View view, DrivenBelt belt)
     {

@@ -76,6 +76,11 @@ public static class Joint
     public static readonly Field BoltLength = Subject.Amount("boltLength", "Length of the bolt from under the head", Dimension.Length, "mm", (6, 320), "calliper", "The standard length next above grip and engagement when left out.");
     public static readonly Field Price = Subject.Amount("price", "Price of one bolt", Dimension.Number, "", (0.05, 500), help: "In the shop's own money.");
     public static readonly Field RingWidth = Subject.Amount("ringWidth", "Width of the fire ring or wire", Dimension.Length, "mm", (0.5, 10), "calliper");
+    public static readonly Field RingStressMost = Subject.Amount("ringStressMost", "Greatest pressure on the fire ring or wire", Dimension.Pressure, "MPa", (50, 2000), help: "All of the clamp counted on the ring; by the maker of the gasket.");
     public static readonly Field LineLoadWanted = Subject.Amount("lineLoadWanted", "Line load that the seal wants", Dimension.ForcePerLength, "N/mm", (20, 1500), help: "Force per length of the seal's circle, left at peak pressure; by the maker of the gasket.");
+    public static readonly Field Gasket = Subject.Choice<GasketType>("gasket", "Kind of gasket", "With the width of its ring it gives the line load where the maker says nothing, by a table made for vessel flanges.");
+    public static readonly Field Cord = Subject.Amount("cord", "Cord of the O-ring, or wire in a groove", Dimension.Length, "mm", (0.6, 8), "micrometer");
+    public static readonly Field GrooveDepth = Subject.Amount("grooveDepth", "Depth of its groove", Dimension.Length, "mm", (0.4, 7), "depth gauge", "With the gap that is left between the faces.");
+    public static readonly Field GrooveWidth = Subject.Amount("grooveWidth", "Width of its groove", Dimension.Length, "mm", (0.6, 12), "calliper", "Left out for a wire, which is pressed into its groove.");
     public static readonly Field Substitution = Subject.Choice("substitution", "Bolts of another material", [Free, MakersWord], "Whether they may go in without the maker's word; by the joint's name when left out: rods, brakes, steering, wheels and the head want it.");
 }

@@ -20,6 +20,8 @@ internal static class FitFacts
     {
         List<Fact> all =
         [
+            BuildUp(view, index, "hole", pair.HoleBuildUp(), Fit.HoleCoating),
+            BuildUp(view, index, "shaft", pair.ShaftBuildUp(), Fit.ShaftCoating),
             Length("interference left when the faces are pressed flat", Sketch.Known(() => view.Knows(Fit.HoleRoughness, index) ? pair.Effective() : double.NaN)) with { Remark = "Rz of both faces counted off" },
             Pressure("pressure of the joint, cold and at rest", Sketch.Known(() => pair.Stress(pair.Interference()).Pressure)),
             Pressure("pressure of the joint, running", Sketch.Known(pair.RunningPressure)) with { Remark = Running(view, index, pair) },
@@ -49,6 +51,9 @@ internal static class FitFacts
     }
 
     private static Fact Length(string name, double? value) => new(name, value, Dimension.Length, "µm");
+
+    private static Fact BuildUp(View view, string index, string part, double? change, Field coating) =>
+        Length($"coating on the {part}, on its diameter", change is { } c ? Math.Round(c, 9) : null) with { Remark = view.AmountIf(coating, index) is { } thick ? $"{coating.Print(thick)} thick, still to come: the {part} is drawn bare and coated" : "" };
 
     private static Fact Pressure(string name, double? value) => new(name, value, Dimension.Pressure, "MPa");
 

@@ -38,7 +38,14 @@ public sealed record FitRow(
     double? SlipTorque,
     double? HubTemperature,
     IReadOnlyList<(double Temperature, double Interference)> Window,
-    IReadOnlyList<Fact> Facts);
+    IReadOnlyList<Fact> Facts)
+{
+    /// <summary>What a coating still to come makes of the hole's diameter, m, negative: it closes; null without one.</summary>
+    public double? HoleBuildUp { get; init; }
+
+    /// <summary>What a coating still to come makes of the shaft's diameter, m; null without one.</summary>
+    public double? ShaftBuildUp { get; init; }
+}
 
 /// <summary>Several fits of one kind, as measured.</summary>
 /// <param name="Name">What they have in common: "dowel".</param>

@@ -51,7 +51,11 @@ public sealed record FitsSheet(IReadOnlyList<FitRow> Rows, IReadOnlyList<FitSpre
             Sketch.Known(pair.SlipTorque),
             Sketch.Known(() => pair.Interference() + pair.Clearance() > 0 && wanted.Greatest > 0 ? pair.HubTemperature() : double.NaN),
             FitFacts.Window(view, index, pair),
-            [.. FitFacts.Of(view, index, pair)]);
+            [.. FitFacts.Of(view, index, pair)])
+        {
+            HoleBuildUp = pair.HoleBuildUp(),
+            ShaftBuildUp = pair.ShaftBuildUp(),
+        };
     }
 
     private static double? Band(Snapshot now, Field field, string index) => now.Find(new FieldAddress(field, index))?.Value.StandardUncertainty is > 0 and var u ? 2 * u : null;

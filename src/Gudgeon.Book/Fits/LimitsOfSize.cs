@@ -48,7 +48,7 @@ public sealed record LimitsOfSize(double Size, string HoleClass, string ShaftCla
     };
 
     /// <summary>Hole and shaft for the picture.</summary>
-    public IReadOnlyList<SizeZone> Zones => [new($"hole {HoleClass}", Hole.Lower, Hole.Upper), new($"shaft {ShaftClass}", Shaft.Lower, Shaft.Upper)];
+    public IReadOnlyList<SizeZone> Zones => [new($"hole {HoleClass}", Hole.Lower, Hole.Upper), new($"shaft {ShaftClass}", Shaft.Lower, Shaft.Upper) { OfShaft = true }];
 
     /// <summary>Its numbers.</summary>
     public IReadOnlyList<Fact> Facts =>

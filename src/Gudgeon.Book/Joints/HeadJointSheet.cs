@@ -76,40 +76,66 @@ public sealed record HeadJointSheet(string Key, Field Varied, double Now, IReadO
         }
 
         double Known(Func<View, double> work) => JointFigures.Known(view, work);
-        var width = view.AmountIf(Joint.RingWidth, key);
         return new HeadLevel(
             value,
             duty.Power.Value,
             duty.Most(f => f.Boost).Value,
             Known(v => WorkingJoint.Peak(v).Pressure),
-            Known(v => Clamp(v, key).GasLoad),
-            Known(v => Clamp(v, key).Clamp),
-            Known(v => v.Work(Gasket.LineLoad, Clamp(v, key).Clamp, v.Amount(Joint.SealDiameter, key))),
-            width is { } wide ? Known(v => v.Work(HeadJoint.RingStress, Clamp(v, key).Clamp, v.Amount(Joint.SealDiameter, key) - wide, v.Amount(Joint.SealDiameter, key) + wide)) : double.NaN,
-            Known(v => Clamp(v, key).SeparationFactor));
-    }
-
-    private static HeadClamp Clamp(View view, string key)
-    {
-        var least = Math.Max(0, TightenedJoint.LeastKept(view, key));
-        return view.Work(HeadJoint.Clamp, view.Amount(Joint.SealDiameter, key), WorkingJoint.Peak(view).Pressure, WorkingJoint.BoltsPerCylinder(view, key), least, WorkingJoint.Share(view, key, 1).LoadFactor);
+            Known(v => WorkingJoint.Head(v, key).GasLoad),
+            Known(v => WorkingJoint.Head(v, key).Clamp),
+            Known(v => SealedJoint.LineLoad(v, key, WorkingJoint.Head(v, key).Clamp)),
+            Known(v => SealedJoint.RingStress(v, key, WorkingJoint.Head(v, key).Clamp)),
+            Known(v => WorkingJoint.Head(v, key).SeparationFactor));
     }
 
     private static IReadOnlyList<Fact> Told(View view, string key, HeadLevel? now)
     {
         double Known(Func<View, double> work) => JointFigures.Known(view, work);
-        var wanted = view.AmountIf(Joint.LineLoadWanted, key);
-        return
+        var (wanted, by) = (Known(v => SealedJoint.LineLoadWanted(v, key)), SealedJoint.ByTable(view, key) ? "by the table of gaskets" : "by its maker");
+        List<Fact> all =
         [
             new("bolts around each cylinder", Known(v => WorkingJoint.BoltsPerCylinder(v, key)), Dimension.Number, ""),
             new("diameter that the seal closes", Known(v => v.Amount(Joint.SealDiameter, key)), Dimension.Length, "mm"),
-            new("clamp around one cylinder, cold, least", Known(v => WorkingJoint.BoltsPerCylinder(v, key) * TightenedJoint.LeastSettled(v, key)), Dimension.Force, "kN"),
+            new("clamp around one cylinder, cold, least", Known(v => SealedJoint.LeastClamp(v, key)), Dimension.Force, "kN"),
+            .. Seating(view, key),
             new("peak pressure above ambient", now?.Peak, Dimension.Pressure, "bar"),
             new("gas load of one cylinder", now?.Gas, Dimension.Force, "kN"),
             new("clamp left around one cylinder", now?.Clamp, Dimension.Force, "kN"),
-            new("line load left on the seal", now?.LineLoad, Dimension.ForcePerLength, "N/mm") { Remark = wanted is { } least ? $"wanted {Joint.LineLoadWanted.Print(least)}" : $"what the seal wants: {Joint.LineLoadWanted.At(key)}, by its maker" },
+            new("line load left on the seal", now?.LineLoad, Dimension.ForcePerLength, "N/mm") { Remark = double.IsNaN(wanted) ? $"what the seal wants: {Joint.LineLoadWanted.At(key)}, by its maker" : $"wanted {Joint.LineLoadWanted.Print(wanted)}, {by}" },
             new("pressure left on the ring", now?.RingStress, Dimension.Pressure, "MPa") { Remark = now is not null && double.IsNaN(now.RingStress) ? $"wants {Joint.RingWidth.At(key)}" : "" },
             new("pressure at which it lifts, over peak pressure", now?.Reserve, Dimension.Number, ""),
+            .. Ring(view, key),
         ];
+        return all;
+    }
+
+    /// <summary>Whether the tightening alone seats the gasket; nothing where the table does not have it.</summary>
+    private static IEnumerable<Fact> Seating(View view, string key)
+    {
+        var cold = JointFigures.Known(view, v => SealedJoint.LineLoad(v, key, SealedJoint.LeastClamp(v, key)));
+        var seats = view.Knows(Joint.Gasket, key) ? JointFigures.Known(view, v => SealedJoint.SeatingWanted(v, key)) : double.NaN;
+        yield return new Fact("line load, cold, least", cold, Dimension.ForcePerLength, "N/mm") { Remark = double.IsNaN(seats) ? "" : $"{Joint.LineLoadWanted.Print(seats)} seats the gasket by the table, made for vessel flanges" };
+    }
+
+    /// <summary>The ring or wire itself; nothing where the book has none.</summary>
+    private static IEnumerable<Fact> Ring(View view, string key)
+    {
+        double Known(Func<View, double> work) => JointFigures.Known(view, work);
+        if (view.Knows(Joint.RingWidth, key))
+        {
+            var most = view.AmountIf(Joint.RingStressMost, key);
+            yield return new Fact("pressure on the ring when tightened, greatest", Known(v => SealedJoint.RingStress(v, key, SealedJoint.GreatestClamp(v, key))), Dimension.Pressure, "MPa") { Remark = most is { } bears ? $"{Joint.RingStressMost.Print(bears)} allowed" : $"what crushes it: {Joint.RingStressMost.At(key)}, by its maker" };
+        }
+
+        if (view.Knows(Joint.Cord, key))
+        {
+            yield return new Fact("O-ring squeezed, or wire out of its groove, by", Known(v => SealedJoint.Squeeze(v, key).Squeeze), Dimension.Length, "mm") { Digits = 3 };
+            yield return new Fact("of its cord", Known(v => SealedJoint.Squeeze(v, key).Ratio), Dimension.Number, "%") { Digits = 3 };
+        }
+
+        if (view.Knows(Joint.GrooveWidth, key))
+        {
+            yield return new Fact("groove filled", Known(v => SealedJoint.Fill(v, key)), Dimension.Number, "%") { Digits = 3 };
+        }
     }
 }

@@ -69,4 +69,25 @@ public static class BeltSetting
         [Quantity("belt mass for its length", Dimension.LinearDensity, "kg/m", Symbol = "m", Min = 0)] double mass,
         [Quantity("belt speed", Dimension.Speed, "m/s", Symbol = "v", Min = 0)] double speed) =>
         Math.Max(0, (Math.Clamp(1 - (0.2 * (6 - Math.Floor(inMesh))), 0, 1) * allowed) - (mass * speed * speed));
+
+    /// <summary>Pull at which a toothed belt on fixed centres comes near to jumping a tooth, N: its slack span holds it in the teeth no more.</summary>
+    /// <param name="setUp">Set-up tension of each span at rest, N.</param>
+    /// <param name="mass">Mass of the belt for its length, kg/m.</param>
+    /// <param name="speed">Belt speed, m/s.</param>
+    /// <param name="ratio">Greatest tension of the tight span over that of the slack one, both as they press on the pulleys.</param>
+    /// <returns>Pull, N; nought where the belt's own turning takes all of the tension.</returns>
+    [Formula(
+        "toothed belt jump pull",
+        "F = 2 (T0 - m v^2) (q - 1) / (q + 1)",
+        "Statics: T1 + T2 = 2 (T0 - m v^2), F = T1 - T2, T1 = q T2; q = 8, the tension ratio for which belt makers have toothed belts set up (from memory)",
+        Provenance = Provenance.CommonPractice,
+        Validity = "The mean of both spans stays at the set-up tension, six teeth or more in mesh; with a large q the pull at which the slack span hangs.",
+        Caution = "A belt that jumps at speed strips its teeth and whips: guard it, and nobody in its plane.")]
+    [return: Quantity("pull", Dimension.Force, "N", Symbol = "F")]
+    public static double JumpPull(
+        [Quantity("set-up tension", Dimension.Force, "N", Symbol = "T0", Min = 0)] double setUp,
+        [Quantity("belt mass for its length", Dimension.LinearDensity, "kg/m", Symbol = "m", Min = 0)] double mass,
+        [Quantity("belt speed", Dimension.Speed, "m/s", Symbol = "v", Min = 0)] double speed,
+        [Quantity("tight over slack span", Dimension.Number, Symbol = "q", Above = 1)] double ratio = 8) =>
+        2 * Math.Max(0, setUp - (mass * speed * speed)) * (ratio - 1) / (ratio + 1);
 }

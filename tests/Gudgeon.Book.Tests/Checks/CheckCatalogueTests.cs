@@ -14,6 +14,7 @@ public class CheckCatalogueTests
         "squish-running", "surge-margin", "target-power", "target-quarter", "turbo-speed", "valve-float", "valve-pressure",
         "coil-bind-agreement", "lash", "leak-down", "retainer-seal", "seat-pressure", "seat-width", "spring-range", "spring-rate", "spring-relaxation", "spring-spread", "spring-surge",
         "stem-clearance", "stem-clearance-hot", "stem-stress",
+        "belt-jump", "gasket-crush", "gasket-line-load", "o-ring-fill", "o-ring-squeeze",
     ];
 
     public static TheoryData<string> Ids => [.. CheckCatalogue.All.Select(c => c.Id)];

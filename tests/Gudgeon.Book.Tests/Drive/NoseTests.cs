@@ -52,11 +52,11 @@ public class NoseTests
         Assert.Equal(Verdict.FallsShort, DriveBooks.Of(DriveBooks.Heron.Limited("nose-fatigue.min", "40"), "nose-fatigue[mouth]").Verdict);
     }
 
-    [Fact] // The belt's turning takes its tension off the pulley: 694 N at rest, 464 N less at 53 m/s.
+    [Fact] // The belt's turning takes its tension off the pulley: 2221 N at rest, 464 N less at 53 m/s, and 21 % with it.
     public void TheBeltPressesLessAtSpeed()
     {
         var belt = new DrivenBelt(new View(DriveBooks.Heron.Now(), DriveBooks.Desk));
-        Assert.InRange(belt.HubLoad(belt.Worst()), 0.25 * belt.HubLoad(BeltPull.AtRest), 0.5 * belt.HubLoad(BeltPull.AtRest));
+        Assert.InRange(belt.HubLoad(belt.Worst()), 0.78 * belt.HubLoad(BeltPull.AtRest), 0.80 * belt.HubLoad(BeltPull.AtRest));
     }
 
     [Fact]

@@ -109,6 +109,30 @@ public class FitCheckTests
         Assert.Equal(70e-6, Found(("fit[hub].holeCoating", "20 µm"), ("fit[hub].coatingOutward", "0.5")), 1e-9);
     }
 
+    [Fact] // 40H7 0 to 25 µm, 40s6 43 to 59 µm; 10 µm of plating on the shaft is 20 µm on its diameter, so it must come 20 µm smaller.
+    public void APlatedPartIsDrawnBareAndPlated()
+    {
+        var plated = Steel.Set(("fit[hub].holeClass", "H7"), ("fit[hub].shaftClass", "s6"), ("fit[hub].shaftCoating", "10 µm"), ("fit[hub].shaft", "40.030 mm"));
+        var zones = SizeZone.Of(Assert.Single(FitsSheet.Of(plated.Now()).Rows));
+        Assert.Equal(["hole H7", "shaft, bare", "shaft s6, coated"], zones.Select(z => z.Name));
+        Assert.Equal([(0, 25, 0), (23, 39, 30), (43, 59, 50)], zones.Select(z => (Micro(z.Low), Micro(z.High), Micro(z.Found))));
+        Assert.Equal([(false, false), (true, true), (true, false)], zones.Select(z => (z.OfShaft, z.Bare)));
+        Assert.Equal([null, null, 20e-6], zones.Select(z => z.BuildUp is { } b ? Math.Round(b, 12) : (double?)null));
+
+        static int Micro(double? metres) => (int)Math.Round(metres!.Value * 1e6);
+    }
+
+    [Fact] // A coating closes a hole: 20 µm of hard anodising, half of it outward, takes 20 µm off the diameter.
+    public void AnAnodisedHoleIsBoredWider()
+    {
+        var row = Assert.Single(FitsSheet.Of(Steel.Set(("fit[hub].holeCoating", "20 µm"), ("fit[hub].coatingOutward", "0.5")).Now()).Rows);
+        var zones = SizeZone.Of(row);
+        Assert.Equal(["hole, bare", "hole, coated", "shaft"], zones.Select(z => z.Name));
+        Assert.Equal(-20e-6, zones[1].BuildUp!.Value, 1e-12);
+        Assert.Equal((0.0, -20e-6), (Math.Round(zones[0].Middle!.Value, 9), Math.Round(zones[1].Middle!.Value, 9)));
+        Assert.Contains(row.Facts, f => f.Name == "coating on the hole, on its diameter" && f.Remark.StartsWith("20 µm thick", StringComparison.Ordinal));
+    }
+
     [Fact] // F21: 265.0 N·m on a 1:10 taper, mean 25 mm, 30 kN.
     public void ATaperHoldsByItsNut()
     {

@@ -36,6 +36,13 @@ public class BeltAndChainTests
     public void ChainLengthAndCentresAreInverse() => Gen.Select(Gen.Int[12, 20], Gen.Int[30, 60], Gen.Double[0.4, 0.8]).Sample((front, rear, centres) =>
         Assert.Equal(centres, ChainDrive.CentreDistance(front, rear, 0.015875, ChainDrive.Length(front, rear, 0.015875, centres)), 1e-9));
 
+    [Fact] // At that pull the tight span is the given number of times the slack one; no pull is left where turning takes all of the tension.
+    public void ABeltJumpsWhereItsSpansPartAsFarAsTheyMay() => Gen.Select(Gen.Double[100, 3000], Gen.Double[0, 0.3], Gen.Double[0, 60], Gen.Double[2, 50]).Sample((setUp, mass, speed, ratio) =>
+    {
+        var (pressing, half) = (setUp - (mass * speed * speed), BeltSetting.JumpPull(setUp, mass, speed, ratio) / 2);
+        Assert.Equal(pressing > 0 ? ratio * (pressing - half) : 0, pressing > 0 ? pressing + half : half, 1e-9 * setUp);
+    });
+
     [Fact]
     public void ABeltThatFliesOffIsRefused() =>
         Assert.Contains("belt speed", Assert.Throws<FormulaDomainException>(() => BeltDrive.FromGreatestTension(100, 0.3, 3, 100, 0.1)).Message, StringComparison.Ordinal);

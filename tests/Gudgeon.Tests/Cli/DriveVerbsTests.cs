@@ -16,6 +16,8 @@ public sealed class DriveVerbsTests : IDisposable
         var said = _workshop.Good("drive", "belt", "heron.json", "--svg", "belt.svg");
         Assert.Matches(@"ratio of the pulleys +1\.3226 ", said);
         Assert.Matches(@"length that the course takes +672\.04 mm", said);
+        Assert.Matches(@"greatest pull, hits counted in +\d+ N +shift from gear 1 to 2", said);
+        Assert.Matches(@"tight over slack +\S+ +8 at the most", said);
         Assert.Contains("Caution: Set the tension with the engine off", said, StringComparison.Ordinal);
         Assert.Contains("Belt to scale", XDocument.Parse(_workshop.Read("belt.svg")).Root!.Value, StringComparison.Ordinal);
         Assert.Matches(@"length that the course takes +26\.458 in", _workshop.Good("drive", "belt", "heron.json", "--imperial"));

@@ -43,6 +43,10 @@ public sealed class FitVerbsTests : IDisposable
         Assert.Matches(@"hub and shaft come loose at +77\S* °C  both as hot as each other", said);
         Assert.Matches(@"dowel +3 ", said);
         Assert.Contains("gloves", said, StringComparison.Ordinal);
+        Assert.Matches(@"coating on the hole, on its diameter +-10 µm +10 µm thick, still to come", said);
+        var drawn = XDocument.Parse(_workshop.Read("fits.svg")).Root!.Value;
+        Assert.Contains("hole, bare", drawn, StringComparison.Ordinal);
+        Assert.Contains("−10 µm", drawn, StringComparison.Ordinal);
         Assert.Contains("below the line the fit is loose", XDocument.Parse(_workshop.Read("fits.svg")).Root!.Value, StringComparison.Ordinal);
     }
 

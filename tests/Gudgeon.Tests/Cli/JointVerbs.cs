@@ -55,6 +55,9 @@ public sealed class JointVerbs : IDisposable
     public void TheHeadOverTheLevels()
     {
         var said = _workshop.Good("joints", "head", "heron.json", "--svg", "head.svg");
+        Assert.Matches(@"line load left on the seal +\S+ N/mm +wanted 28 N/mm, by its maker", said);
+        Assert.Matches(@"line load, cold, least +\S+ N/mm +53\.779 N/mm seats the gasket by the table", said);
+        Assert.Matches(@"of its cord +20\.8 %", said);
         Assert.Matches(@"gas load +clamp left +line load +ring +reserve", said);
         Assert.Single(said.Split('\n'), l => l.Contains(" now ", StringComparison.Ordinal));
         Assert.NotEmpty(_workshop.Read("head.svg"));

@@ -15,6 +15,9 @@ public class FitsTests(Browsing browsing) : IClassFixture<Browsing>
     {
         var page = await browsing.Open(browsing.Served.Page("fits", "heron"), phone, dark);
         await Expect(page.GetByRole(AriaRole.Figure, new() { Name = "Hole and shaft, spigot" })).ToBeVisibleAsync();
+        var coated = page.GetByRole(AriaRole.Figure, new() { Name = "Hole and shaft, coverSeat" });
+        await Expect(coated).ToContainTextAsync("hole, bare");
+        await Expect(coated).ToContainTextAsync("coating -10 µm");
         await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Several of a kind" })).ToContainTextAsync("dowel");
         await Expect(page.Locator(".finding").First).ToBeVisibleAsync(new() { Timeout = Patience });
         await Browsing.Shot(page, $"fits{(phone ? "-phone" : "")}{(dark ? "-dark" : "")}");

@@ -75,6 +75,27 @@ public sealed class BeltSlackCheck : DriveCheck
     }
 }
 
+/// <summary>The pull at which a toothed belt comes near to jumping a tooth, against the greatest pull, hits counted in.</summary>
+public sealed class BeltJumpCheck : DriveCheck
+{
+    public override string Id => "belt-jump";
+
+    public override string Title => "Tooth jump of the belt";
+
+    public override string Source => "statics on fixed centres: a belt jumps as its slack span goes slack; tight span at most 8 times the slack one: belt makers' custom, from memory; shifts from the rev limit, felt half-way down";
+
+    public override string Caution => "A belt that jumps at speed strips its teeth and whips: guard on, nobody in its plane. Set the tension with the engine off and the key out; the maker's greatest tension goes first.";
+
+    public override Judgement Examine(View view, string index)
+    {
+        var (hardest, cause) = new DriveHits(view).Hardest();
+        var carried = new DrivenBelt(view).JumpPull(hardest.BeltSpeed, view.Limit("belt-jump.ratio", Dimension.Number, "", 8));
+        return Judgement.AtLeast("pull at which it may jump", carried, hardest.Pull, Dimension.Force, "N", "the greatest pull, hits counted in") with { Remark = cause };
+    }
+
+    protected override bool Applies(View view) => view.WordOr(Belt.Kind, "") == BeltKinds.Toothed;
+}
+
 /// <summary>Teeth in mesh on the pulley that has fewer.</summary>
 public sealed class BeltMeshCheck : DriveCheck
 {

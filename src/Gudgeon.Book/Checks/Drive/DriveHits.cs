@@ -44,6 +44,21 @@ public sealed class DriveHits(View view)
     /// <summary>The worst of them; NaN when none is known.</summary>
     public DriveHit Worst() => All().Where(h => !double.IsNaN(h.Torque)).DefaultIfEmpty(new DriveHit("", double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN)).MaxBy(h => h.Torque);
 
+    /// <summary>The greatest pull of the belt and what makes it: the worst hit, else the greatest steady one.</summary>
+    public (BeltPull Pull, string Cause) Hardest()
+    {
+        if (!view.Knows(Rotor.Inertia, Driven))
+        {
+            var steady = _belt.Worst();
+            return (steady, $"steady {Motion.PeakPressureCheck.At(steady.Speed)}".Trim());
+        }
+
+        // The belt as a spring pulls most half-way through a change that takes revs away; one that adds them begins at the rev limit.
+        var worst = Worst();
+        var speed = view.Amount(Engine.RevLimit) + (Math.Min(0, worst.Change) / 2);
+        return (_belt.At(speed, worst.Torque * speed), worst.Name);
+    }
+
     /// <summary>Torque at the crank that the belt carries where it runs fastest, N·m.</summary>
     public double BeltTorque()
     {

@@ -85,6 +85,11 @@ public sealed class DrivenBelt(View view)
         ? view.Work(BeltSetting.ToothedPull, view.Amount(Belt.TensionMax), InMesh(), view.AmountOr(Belt.Mass, 0), beltSpeed)
         : view.Work(BeltDrive.FromSetUpTension, SetUp(), view.AmountOr(Belt.Friction, 0.3), LeastWrap(), beltSpeed, view.AmountOr(Belt.Mass, 0), Groove).Pull;
 
+    /// <summary>Pull at which a toothed belt comes near to jumping a tooth at a belt speed, m/s, N.</summary>
+    /// <param name="beltSpeed">m/s.</param>
+    /// <param name="ratio">Tight over slack span at that pull.</param>
+    public double JumpPull(double beltSpeed, double ratio) => view.Work(BeltSetting.JumpPull, SetUp(), view.AmountOr(Belt.Mass, 0), beltSpeed, ratio);
+
     /// <summary>Load of the belt on the crank pulley when it pulls, N; what the belt's own turning takes of the tension presses on no pulley.</summary>
     public double HubLoad(BeltPull at)
     {

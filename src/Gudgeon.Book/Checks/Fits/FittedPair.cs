@@ -44,10 +44,16 @@ internal sealed class FittedPair(View view, string index)
     public SizeLimits? ShaftLimits() => ShaftClass() is { } shaft && view.Amount(Fit.Size, index) is var size && !double.IsNaN(size) ? view.Work(LimitsAndFits.Shaft, size, shaft.Letter, shaft.Grade) : null;
 
     /// <summary>Hole as it will be fitted: as measured, less the coating still to come, m.</summary>
-    public double Hole() => view.Amount(Fit.Hole, index) + (Coating(Fit.HoleCoating)?.Bore ?? 0);
+    public double Hole() => view.Amount(Fit.Hole, index) + (HoleBuildUp() ?? 0);
 
     /// <summary>Shaft as it will be fitted: as measured, with the coating still to come, m.</summary>
-    public double Shaft() => view.Amount(Fit.Shaft, index) + (Coating(Fit.ShaftCoating)?.Shaft ?? 0);
+    public double Shaft() => view.Amount(Fit.Shaft, index) + (ShaftBuildUp() ?? 0);
+
+    /// <summary>What the coating still to come makes of the hole's diameter, m, negative: it closes; null without one.</summary>
+    public double? HoleBuildUp() => Coating(Fit.HoleCoating)?.Bore;
+
+    /// <summary>What the coating still to come makes of the shaft's diameter, m; null without one.</summary>
+    public double? ShaftBuildUp() => Coating(Fit.ShaftCoating)?.Shaft;
 
     /// <summary>Interference at 20 °C from the parts as measured, m.</summary>
     public double Interference() => Shaft() - Hole();

@@ -45,12 +45,7 @@ public sealed class HeadSeparationCheck : Check
 
     public override Judgement Examine(View view, string index)
     {
-        var least = TightenedJoint.LeastKept(view, index);
-        var studs = WorkingJoint.BoltsPerCylinder(view, index);
         var (peak, speed) = WorkingJoint.Peak(view);
-        var seal = view.Amount(Joint.SealDiameter, index);
-        var share = WorkingJoint.Share(view, index, view.Work(HeadJoint.PressureLoad, seal, peak, studs));
-        var clamp = view.Work(HeadJoint.Clamp, seal, peak, studs, least, share.LoadFactor);
-        return Judgement.AtMost("peak cylinder pressure above ambient", peak, clamp.SeparationPressure, Dimension.Pressure, "bar", "pressure at which the least-tightened stud lets the head lift") with { Remark = Motion.PeakPressureCheck.At(speed) };
+        return Judgement.AtMost("peak cylinder pressure above ambient", peak, WorkingJoint.Head(view, index).SeparationPressure, Dimension.Pressure, "bar", "pressure at which the least-tightened stud lets the head lift") with { Remark = Motion.PeakPressureCheck.At(speed) };
     }
 }

@@ -42,6 +42,14 @@ internal static class WorkingJoint
         return view.Work(BoltService.GreatestForce, TightenedJoint.Greatest(view, index), Share(view, index, force).LoadFactor, force, Math.Max(0, TightenedJoint.ThermalChange(view, index)));
     }
 
+    /// <summary>The head joint at peak pressure with bolts tightened least, faces settled, heat counted where it takes.</summary>
+    public static HeadClamp Head(View view, string index)
+    {
+        var least = Math.Max(0, TightenedJoint.LeastKept(view, index));
+        var factor = Share(view, index, Force(view, index).Greatest).LoadFactor;
+        return view.Work(HeadJoint.Clamp, view.Amount(Joint.SealDiameter, index), Peak(view).Pressure, BoltsPerCylinder(view, index), least, factor);
+    }
+
     /// <summary>Combined stress of the bolt in service.</summary>
     public static ServiceStress Stress(View view, string index) => view.Work(
         BoltService.Stress,

@@ -35,30 +35,57 @@ internal static class FitPictures
     {
         var unit = Unit(imperial);
         var plot = new Plot();
-        for (var i = 0; i < zones.Count; i++)
+        var places = Places(zones);
+        foreach (var (zone, x) in zones.Zip(places))
         {
-            var zone = zones[i];
-            if (zone is { Low: { } low, High: { } high })
+            Part(plot, zone, x, unit);
+            if (zone is { BuildUp: { } grown, Middle: { } end })
             {
-                var box = plot.Add.Rectangle(i - 0.32, i + 0.32, unit.FromSi(low), unit.FromSi(high));
-                (box.FillColor, box.LineColor, box.LineWidth) = (i % 2 == 0 ? Colors.LightGray : Colors.SteelBlue.WithAlpha(0.45), Colors.Black, 1);
-            }
-
-            if (zone.Found is { } found)
-            {
-                var band = plot.Add.ErrorBar([i], [unit.FromSi(found)], [unit.FromSi(zone.Band ?? 0)]);
-                (band.Color, band.LineWidth) = (Colors.Black, 2);
-                plot.Add.Marker(i, unit.FromSi(found), MarkerShape.FilledDiamond, 11, Colors.Black);
+                BuildUp(plot, x - 1, unit.FromSi(end - grown), unit.FromSi(end), unit);
             }
         }
 
         plot.Add.HorizontalLine(0, 1.5f, Colors.Black);
-        plot.Axes.Bottom.SetTicks([.. zones.Select((_, i) => (double)i)], [.. zones.Select(z => z.Name)]);
+        plot.Axes.Bottom.SetTicks([.. places], [.. zones.Select(z => z.Name)]);
         plot.Axes.Bottom.TickLabelStyle.FontSize = 11;
-        plot.Axes.SetLimitsX(-0.7, zones.Count - 0.3);
+        plot.Axes.SetLimitsX(-0.7, places[^1] + 0.7);
         plot.YLabel($"from the basic size, {unit.Symbol}");
         plot.Title(title);
         return plot;
+    }
+
+    /// <summary>Where the zones stand: side by side, with a place for the arrow between a bare part and the coated one.</summary>
+    private static IReadOnlyList<double> Places(IReadOnlyList<SizeZone> zones)
+    {
+        var x = -1.0;
+        return [.. zones.Select(z => x += z.BuildUp is null ? 1 : 2)];
+    }
+
+    /// <summary>The box of a part and where it is; hollow where its coating is still to come.</summary>
+    private static void Part(Plot plot, SizeZone zone, double x, Unit unit)
+    {
+        if (zone is { Low: { } low, High: { } high })
+        {
+            var box = plot.Add.Rectangle(x - 0.32, x + 0.32, unit.FromSi(low), unit.FromSi(high));
+            (box.LineColor, box.LineWidth) = (Colors.Black, 1);
+            box.FillColor = zone.Bare ? Colors.Transparent : zone.OfShaft ? Colors.SteelBlue.WithAlpha(0.45) : Colors.LightGray;
+        }
+
+        if (zone.Found is { } found)
+        {
+            var band = plot.Add.ErrorBar([x], [unit.FromSi(found)], [unit.FromSi(zone.Band ?? 0)]);
+            (band.Color, band.LineWidth) = (Colors.Black, 2);
+            plot.Add.Marker(x, unit.FromSi(found), zone.Bare ? MarkerShape.OpenDiamond : MarkerShape.FilledDiamond, 11, Colors.Black);
+        }
+    }
+
+    /// <summary>An arrow from the bare size to the coated one, with what the coating makes of the diameter in words.</summary>
+    private static void BuildUp(Plot plot, double x, double from, double to, Unit unit)
+    {
+        var arrow = plot.Add.Arrow(x, from, x, to);
+        (arrow.ArrowFillColor, arrow.ArrowLineColor, arrow.ArrowWidth, arrow.ArrowheadWidth) = (Colors.Black, Colors.Black, 2, 10);
+        var words = plot.Add.Text($"coating\n{(to > from ? "+" : "−")}{Figures.Number(Math.Abs(to - from), 3)} {unit.Symbol}", x, Math.Max(from, to));
+        (words.LabelFontSize, words.LabelAlignment, words.OffsetY) = (12, Alignment.LowerCenter, -4);
     }
 
     private static Plot Windows(List<FitRow> rows, bool imperial)
