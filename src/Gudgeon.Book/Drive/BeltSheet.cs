@@ -151,8 +151,7 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Dra
 
     private static IEnumerable<BeltRow> Over(View view, DrivenBelt belt)
     {
-        var points = view.Duty()?.Figures.Where(f => f.Figures.Blower is not null) ?? [];
-        foreach (var (speed, figures) in points)
+        foreach (var (speed, figures) in BlowerDuty.Points(view.Duty()))
         {
             var blower = figures.Blower!;
             var pull = belt.At(speed, blower.DrivePower);

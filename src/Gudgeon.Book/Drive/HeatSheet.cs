@@ -89,7 +89,7 @@ public sealed record HeatSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<(do
     private static IEnumerable<CoolerRow> Cooling(View view)
     {
         var cooler = new SizedCooler(view);
-        foreach (var (speed, blower) in view.Duty()?.Figures.Where(f => f.Figures.Blower is not null).Select(f => (f.Speed, f.Figures.Blower!)) ?? [])
+        foreach (var (speed, blower) in BlowerDuty.Points(view.Duty()).Select(f => (f.Speed, f.Figures.Blower!)))
         {
             if (Sketch.Known(() => cooler.Heat(blower)) is { } heat)
             {

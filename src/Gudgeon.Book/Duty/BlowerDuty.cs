@@ -7,7 +7,8 @@ namespace Gudgeon.Book.Duty;
 /// <param name="EngineSpeed">rad/s.</param>
 /// <param name="Flow">Flow at the map's reference conditions, kg/s.</param>
 /// <param name="Ratio">Pressure ratio.</param>
-public sealed record MapSpot(double EngineSpeed, double Flow, double Ratio);
+/// <param name="Speed">Impeller speed at the map's reference temperature, rad/s.</param>
+public sealed record MapSpot(double EngineSpeed, double Flow, double Ratio, double Speed);
 
 /// <summary>A run laid on the map of its blower.</summary>
 public static class BlowerDuty
@@ -17,12 +18,25 @@ public static class BlowerDuty
 
     /// <summary>The operating line, in rising engine speed; empty without a centrifugal blower.</summary>
     public static IReadOnlyList<MapSpot> Line(EngineDuty duty) => Map(duty) is { } map
-        ? [.. duty.Figures.Where(p => p.Figures.Blower is not null).Select(p => Spot(p.Speed, p.Figures.Blower!, map, duty.Ambient))]
+        ? [.. Points(duty).Select(p => Spot(p.Speed, p.Figures.Blower!, map, duty.Ambient))]
         : [];
+
+    /// <summary>The point of a run at which the blower passes the most air; null without a run or a blower.</summary>
+    public static (double Speed, PointFigures Figures)? MostAir(EngineDuty? duty) => Points(duty).Select(p => ((double, PointFigures)?)p).MaxBy(p => p!.Value.Item2.Blower!.Flow);
+
+    /// <summary>The points of a run that have a blower; none without a run.</summary>
+    public static IEnumerable<(double Speed, PointFigures Figures)> Points(EngineDuty? duty) => duty?.Figures.Where(p => p.Figures.Blower is not null) ?? [];
+
+    /// <summary>The least of a figure of the blower over a run, and the engine speed, rad/s, at which it stands; NaN where there is none.</summary>
+    public static (double Value, double Speed) Least(EngineDuty? duty, Func<BlowerFigures, double?> figure) => Points(duty)
+        .Select(p => (Value: figure(p.Figures.Blower!) ?? double.NaN, p.Speed))
+        .Where(p => !double.IsNaN(p.Value))
+        .DefaultIfEmpty((Value: double.NaN, Speed: double.NaN))
+        .MinBy(p => p.Value);
 
     private static MapSpot Spot(double speed, BlowerFigures blower, CompressorMap map, AmbientSpec ambient)
     {
         var corrected = Compressor.Corrected(blower.Flow, blower.Speed, ambient.Temperature, blower.MeanInletPressure, map.ReferenceTemperature, map.ReferencePressure);
-        return new MapSpot(speed, corrected.MassFlow, blower.PressureRatio);
+        return new MapSpot(speed, corrected.MassFlow, blower.PressureRatio, corrected.Speed);
     }
 }

@@ -203,7 +203,8 @@ public static class EngineAssembly
         };
     }
 
-    private static AmbientSpec Ambient(View view)
+    /// <summary>The air that the engine stands in; where the book does not say, the usual.</summary>
+    internal static AmbientSpec Ambient(View view)
     {
         var usual = new AmbientSpec();
         return usual with

@@ -22,6 +22,7 @@ public sealed record EngineDuty(IReadOnlyList<OperatingPoint> Points, AmbientSpe
         f => f.Boost,
         f => f.ExhaustBackPressure - f.Boost,
         f => -(f.Blower?.SurgeMargin ?? 0),
+        f => -(f.Blower?.ChokeMargin ?? 0),
 
         // The speed of a crank-driven blower needs no run; the power stands in for it, which is asked for anyway.
         f => f.Blower is { Turbine: not null } turbo ? turbo.Speed : f.Power,

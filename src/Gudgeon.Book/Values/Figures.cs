@@ -11,6 +11,7 @@ public static class Figures
         ["mm"] = "in",
         ["m"] = "ft",
         ["mm²"] = "in²",
+        ["cm²"] = "in²",
         ["cm³"] = "in³",
         ["L/s"] = "cfm",
         ["N"] = "lbf",

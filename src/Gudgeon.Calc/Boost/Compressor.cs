@@ -141,6 +141,15 @@ public static class Compressor
         (lineRatioAtFlow / pressureRatio) - 1,
         1 - (lineFlowAtRatio / massFlow));
 
+    /// <summary>Distance from choke: share of the choke flow that is left at the same corrected speed.</summary>
+    /// <param name="massFlow">Corrected flow as run, kg/s.</param>
+    /// <param name="chokeFlow">Flow at the choke end of the same speed line, kg/s.</param>
+    [Formula("choke margin", "margin = 1 - m / mc", "definition in use; the maker's map says where its lines end", Provenance = Provenance.Definition)]
+    [return: Quantity("choke margin", Dimension.Number, "%")]
+    public static double ChokeMargin(
+        [Quantity("mass flow", Dimension.MassFlow, "kg/s", Symbol = "m", Min = 0)] double massFlow,
+        [Quantity("flow at choke, same speed", Dimension.MassFlow, "kg/s", Symbol = "mc", Above = 0)] double chokeFlow) => 1 - (massFlow / chokeFlow);
+
     /// <summary>Density of air as an ideal gas, kg/m³.</summary>
     /// <param name="pressure">Pressure, Pa.</param>
     /// <param name="temperature">Temperature, K.</param>

@@ -177,6 +177,9 @@ public sealed record BlowerFigures
     /// </summary>
     public required double? SurgeMargin { get; init; }
 
+    /// <summary>1 − flow / flow at choke, at the same corrected speed; null for a displacement blower.</summary>
+    public required double? ChokeMargin { get; init; }
+
     /// <summary>Share of the cycle in which the pulsing flow lies beyond the surge end of the speed line.</summary>
     public required double BeyondSurge { get; init; }
 

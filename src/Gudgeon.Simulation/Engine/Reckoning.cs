@@ -1,3 +1,4 @@
+using Gudgeon.Calc.Boost;
 using static Gudgeon.Simulation.Engine.MarchLayout;
 
 namespace Gudgeon.Simulation.Engine;
@@ -154,6 +155,7 @@ internal sealed class Reckoning(MarchSetup setup, March march, double speed, Cyc
             Turbine = turbine,
             DrivePower = turbine is null ? gasPower / setup.Spec.Intake.Induction!.MechanicalEfficiency : 0,
             SurgeMargin = march.Line is { } line ? (line.SurgePressureRatio / ratio * (corrected / line.SurgeFlow)) - 1 : null,
+            ChokeMargin = march.Line is { } same ? Compressor.ChokeMargin(corrected, same.ChokeFlow) : null,
             BeyondSurge = _y[_at.BeyondSurge] / _cycleTime,
             Surge = corrected <= march.Line?.SurgeFlow,
             Choke = corrected >= 0.9999 * march.Line?.ChokeFlow,

@@ -60,11 +60,30 @@ public sealed class DriveVerbsTests : IDisposable
         Assert.Contains("Charge before and behind its cooler", XDocument.Parse(_workshop.Read("heat.svg")).Root!.Value, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void TheAirIsToldAndLaidOnTheMap()
+    {
+        _workshop.Unpack("heron");
+        var said = _workshop.Good("drive", "air", "heron.json", "--svg", "air.svg");
+        Assert.Matches(@"area of the medium +1250 cm²", said);
+        Assert.Matches(@"inlet: air speed +4\d\.\d m/s  before the blower, 60 m/s allowed", said);
+        Assert.Matches(@"greatest speed of the impeller +96219 rpm  at 9700 rpm; 98000 rpm allowed", said);
+        Assert.Matches(@"\n +9700 rpm +96219 rpm +98\.2 % ", said);
+        Assert.Contains("Caution: A blower without its filter", said, StringComparison.Ordinal);
+        var drawn = XDocument.Parse(_workshop.Read("air.svg")).Root!.Value;
+        Assert.All(["Compressor map with the run on it", "surge", "choke", "the run", "100000 rpm", "Margins over the speeds"], words => Assert.Contains(words, drawn, StringComparison.Ordinal));
+
+        Assert.Matches(@"area of the medium +193\.8 in²", _workshop.Good("drive", "air", "heron.json", "--imperial"));
+        var speeds = _workshop.Run("drive", "air", "heron.json", "--json").Json.GetProperty("table").GetProperty("speeds");
+        Assert.Equal(9700 * 1.3226 * 7.5 * Math.PI / 30, speeds.EnumerateArray().Last().GetProperty("rotor").GetDouble(), 1e-6);
+    }
+
     [Theory]
     [InlineData("belt")]
     [InlineData("nose")]
     [InlineData("hits")]
     [InlineData("heat")]
+    [InlineData("air")]
     public void ABookWithoutABlowerSaysSo(string sheet)
     {
         _workshop.Unpack("wren");

@@ -76,10 +76,12 @@ public sealed class SurgeMarginCheck : BlowerCheck
     public override Judgement Examine(View view, string index)
     {
         var duty = view.Duty();
-        var least = duty?.Figures.Where(p => p.Figures.Blower?.SurgeMargin is not null).Select(p => (Margin: p.Figures.Blower!.SurgeMargin!.Value, p.Speed)).DefaultIfEmpty((double.NaN, double.NaN)).MinBy(p => p.Item1) ?? (double.NaN, double.NaN);
-        var limit = 1 + view.Limit("surge-margin.min", Dimension.Number, "%", 0.10);
-        return Judgement.AtLeast("one plus the surge margin", 1 + least.Item1, limit, Dimension.Number, "", "common practice, no source") with { Remark = Motion.PeakPressureCheck.At(least.Item2) + Pulsing(duty) };
+        var (least, speed) = BlowerDuty.Least(duty, b => b.SurgeMargin);
+        return Judgement.AtLeast("one plus the surge margin", 1 + least, 1 + Allowed(view), Dimension.Number, "", "common practice, no source") with { Remark = Motion.PeakPressureCheck.At(speed) + Pulsing(duty) };
     }
+
+    /// <summary>Least margin that is allowed.</summary>
+    internal static double Allowed(View view) => view.Limit("surge-margin.min", Dimension.Number, "%", 0.10);
 
     /// <summary>The margin is that of the mean flow; the flow of few cylinders pulses past surge and back.</summary>
     private static string Pulsing(EngineDuty? duty)
@@ -87,4 +89,25 @@ public sealed class SurgeMarginCheck : BlowerCheck
         var (share, speed) = duty?.Most(f => f.Blower?.BeyondSurge ?? 0) ?? (0, 0);
         return share > 0.1 ? $" (the pulsing flow lies beyond surge for {Figures.Number(100 * share, 2)} % of the cycle {Motion.PeakPressureCheck.At(speed)})" : "";
     }
+}
+
+/// <summary>Least choke margin of the compressor over the run.</summary>
+public sealed class ChokeMarginCheck : BlowerCheck
+{
+    public override string Id => "choke-margin";
+
+    public override string Title => "Choke margin of the compressor";
+
+    public override string Source => "engine run on the compressor map; 5 % of the choke flow left at every speed: common practice, no source";
+
+    protected override IReadOnlyList<string> Kinds => [BlowerKinds.Centrifugal, BlowerKinds.ExhaustDriven];
+
+    public override Judgement Examine(View view, string index)
+    {
+        var (least, speed) = BlowerDuty.Least(view.Duty(), b => b.ChokeMargin);
+        return Judgement.AtMost("flow over that at choke", 1 - least, 1 - Allowed(view), Dimension.Number, "", "common practice, no source") with { Remark = Motion.PeakPressureCheck.At(speed) };
+    }
+
+    /// <summary>Least margin that is allowed.</summary>
+    internal static double Allowed(View view) => view.Limit("choke-margin.min", Dimension.Number, "%", 0.05);
 }

@@ -106,6 +106,9 @@ public static class Questions
     /// <summary>Heat of oil tank and charge cooler; takes an engine run.</summary>
     public static readonly Question<HeatSheet> DriveHeat = new("the heat of tank and cooler", a => HeatSheet.Of(a.Now, a.Desk));
 
+    /// <summary>Filter, ducts and compressor map; takes an engine run.</summary>
+    public static readonly Question<AirSheet> DriveAir = new("the air path", a => AirSheet.Of(a.Now, a.Desk));
+
     /// <summary>Rods, their bolts and the strength of the crank; takes an engine run.</summary>
     public static readonly Question<RodSheet> Rods = new("rods and crank", a => RodSheet.Of(new View(a.Now, a.Desk)));
 

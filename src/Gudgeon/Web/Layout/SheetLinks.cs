@@ -55,6 +55,7 @@ public sealed record SheetLinks(string Page, string Words, (string Part, string 
         ("nose", "Nose and outboard bearing"),
         ("hits", "Hits and burst"),
         ("heat", "Oil tank and charge cooler"),
+        ("air", "Air path"),
     ]);
 
     /// <summary>Job cards.</summary>
