@@ -41,6 +41,9 @@ public sealed class StoredBook : BookFile
     /// <summary>Signatures that stand, oldest first.</summary>
     public IReadOnlyList<Signature> Signatures => StoreFile.Read(_path, Signature.List);
 
+    /// <summary>The seal of the last entry, hexadecimal, lower case: with it goes all that was ever done.</summary>
+    public string Seal => StoreFile.Read(_path, connection => Convert.ToHexStringLower(Journal.After(connection, Journal.Revision(connection) - 1).First().Seal));
+
     /// <summary>All that was ever done to the book, and whether it still stands.</summary>
     public IReadOnlyList<(JournalEntry Entry, bool Stands)> History => StoreFile.Read(_path, connection =>
     {

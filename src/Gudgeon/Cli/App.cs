@@ -91,6 +91,8 @@ public static class App
         config.AddBranch("drive", Drive.DriveVerbs.Add);
         names.Add("jobs");
         config.AddBranch("jobs", Jobs.JobVerbs.Add);
+        Verb<AsBuiltCommand>("book", "The as-built book, as one HTML file or a PDF: what is in the engine, every reading and finding, tightening, signatures, open points.")
+            .WithExample("book", "heron.gudgeon", "--out", "heron.html").WithExample("book", "heron.gudgeon", "--out", "heron.html", "--pdf");
         Verb<ServeCommand>("serve", "Serve the pages: every part of the work in a browser, from this machine only unless --share is given.").WithExample("serve", "heron.gudgeon", "--share");
         StoreVerbs(config, names);
     }

@@ -115,6 +115,7 @@ internal static class Server
         app.UseAntiforgery();
         app.MapStaticAssets();
         ReadingsEndpoint.Map(app);
+        AsBuilt.AsBuiltEndpoint.Map(app);
         // The policy on frames is set with all others.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
     }

@@ -1,3 +1,4 @@
+using Gudgeon.Book.AsBuilt;
 using Gudgeon.Book.Bottom;
 using Gudgeon.Book.Drive;
 using Gudgeon.Book.Build;
@@ -117,6 +118,10 @@ public static class Questions
 
     /// <summary>Seats, guides and stems; takes an engine run.</summary>
     public static readonly Question<SeatSheet> Seats = new("the seats", a => SeatSheet.Of(new View(a.Now, a.Desk)));
+
+    /// <summary>The as-built book.</summary>
+    /// <param name="open">The book.</param>
+    public static Question<AsBuiltBook> AsBuilt(OpenBook open) => new("the as-built book", a => AsBuiltBook.Of(open.File, a.Appraiser, a.Desk, a.Progress));
 
     /// <summary>What a job card stands on.</summary>
     /// <param name="card">Id of the card.</param>

@@ -19,6 +19,7 @@ internal static class BookLinks
         ("sprint", "Sprint"),
         ("measure", "Measure"),
         ("jobs", "Job cards"),
+        ("as-built", "As built"),
     ];
 
     /// <summary>Address of a page of a book.</summary>

@@ -1,0 +1,135 @@
+using System.Globalization;
+using Gudgeon.Book.Build;
+using Gudgeon.Book.Checks;
+using Gudgeon.Book.Duty;
+using Gudgeon.Book.Fields;
+using Gudgeon.Book.Files;
+using Gudgeon.Book.Jobs;
+using Gudgeon.Book.Store;
+using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
+
+namespace Gudgeon.Book.AsBuilt;
+
+/// <summary>A bolt as it was tightened.</summary>
+/// <param name="Card">The card.</param>
+/// <param name="Joint">The joint.</param>
+/// <param name="Stage">What was done in the round.</param>
+/// <param name="Bolt">Its number.</param>
+/// <param name="Act">By whom, when, with what, to what.</param>
+public sealed record TightenedBolt(CardState Card, string Joint, string Stage, int Bolt, CardAct Act);
+
+/// <summary>Something that is not settled.</summary>
+/// <param name="Kind">"falls short", "job card".</param>
+/// <param name="Words">What it is.</param>
+public sealed record OpenPoint(string Kind, string Words);
+
+/// <summary>Everything that is shown of an engine afterwards: what is in it, who measured it and with what, what holds and what is open.</summary>
+public sealed record AsBuiltBook
+{
+    /// <summary>The build.</summary>
+    public required BuildBook Book { get; init; }
+
+    /// <summary>The values that hold.</summary>
+    public required Snapshot Now { get; init; }
+
+    /// <summary>Every finding.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>Job cards that the book calls for.</summary>
+    public required IReadOnlyList<CardState> Cards { get; init; }
+
+    /// <summary>What the engine is, in a few figures.</summary>
+    public required IReadOnlyList<Fact> Figures { get; init; }
+
+    /// <summary>Words of the engine that are no figures: fuel, firing order.</summary>
+    public required IReadOnlyList<(string Name, string Words)> Told { get; init; }
+
+    /// <summary>How many edits the book has seen; 0 in a book without a journal.</summary>
+    public int Revision { get; init; }
+
+    /// <summary>The seal of the journal's last entry, hexadecimal; empty in a book without one.</summary>
+    public string Seal { get; init; } = "";
+
+    /// <summary>Statements that people signed over the whole book.</summary>
+    public IReadOnlyList<Signature> Signatures { get; init; } = [];
+
+    /// <summary>Values that rest on readings, by path.</summary>
+    public IReadOnlyList<Found> Readings => [.. Now.All().Where(f => f.Origin == Origin.Measurement).OrderBy(f => f.Source, StringComparer.Ordinal)];
+
+    /// <summary>Bolts as they were tightened, in the order of the work.</summary>
+    public IReadOnlyList<TightenedBolt> Tightened =>
+    [
+        .. from card in Cards
+           from step in card.Steps
+           where step.Step.Kind == StepKind.Tighten
+           from stage in step.Stages
+           from bolt in stage.Bolts
+           where bolt.Done is not null
+           select new TightenedBolt(card, step.Step.What, stage.Stage.Words(imperial: false), bolt.Number, bolt.Done!),
+    ];
+
+    /// <summary>New parts that are used once, as they were noted.</summary>
+    public IReadOnlyList<(CardState Card, StepState Step)> Renewed => [.. Cards.SelectMany(c => c.Steps, (c, s) => (c, s)).Where(p => p.s.Step.Kind == StepKind.Renew && p.s.Tick is not null)];
+
+    /// <summary>What is not settled, the gravest first.</summary>
+    public IReadOnlyList<OpenPoint> Open =>
+    [
+        .. Points(Verdict.FallsShort, f => $"{Title(f)}: {f.ValueIn(imperial: false)}, reserve {f.ReserveText}"),
+        .. Cards.Where(c => c.Standing == Standing.LookAgain).Select(c => new OpenPoint("look again", $"{c.Card.Title}: {string.Join("; ", c.LookAgain)}")),
+        .. Cards.Where(c => c.Signature?.Overridden.Count > 0).Select(c => new OpenPoint("signed with a reason", $"{c.Card.Title}, by {c.Signature!.By}, because {c.Signature.Note}: {string.Join("; ", c.Signature.Overridden)}")),
+        .. Points(Verdict.TooCloseToTell, f => $"{Title(f)}: {f.ValueIn(imperial: false)}, reserve {f.ReserveText}; {f.Advice}"),
+        .. Points(Verdict.NotKnownYet, f => $"{Title(f)}: {f.Advice}"),
+        .. Cards.Where(c => c.Standing is Standing.Waiting or Standing.Ready or Standing.Begun).Select(c => new OpenPoint("job card", string.Create(CultureInfo.InvariantCulture, $"{c.Card.Title}: {c.Standing.Words()}, {c.StepsDone} of {c.Steps.Count} steps done"))),
+        .. NeededPart.All(new View(Now)).Select(p => new OpenPoint("part", p.Words)),
+    ];
+
+    /// <summary>Cautions of the findings and of the cards, each once.</summary>
+    public IReadOnlyList<string> Cautions => [.. Findings.Select(f => f.Check.Caution).Concat(Cards.SelectMany(c => c.Steps.Select(s => s.Step.Caution))).Where(c => c.Length > 0).Distinct(StringComparer.Ordinal)];
+
+    /// <summary>The book as it stands in a file.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="appraiser">Works the findings.</param>
+    /// <param name="desk">Makes the engine run.</param>
+    /// <param name="progress">Told the share of the findings done, 0 to 1.</param>
+    public static AsBuiltBook Of(BookFile file, Appraiser appraiser, DutyDesk desk, IProgress<double>? progress = null)
+    {
+        var now = file.Book.Now();
+        var store = file as StoredBook;
+        return new AsBuiltBook
+        {
+            Book = file.Book,
+            Now = now,
+            Findings = appraiser.Appraise(now, progress: progress),
+            Cards = CardStates.Of(file.Book, now),
+            Figures = [.. Engine(new View(now, desk))],
+            Told = [.. Words(now, Fields.Engine.FiringOrder, FuelSystem.Kind, Blower.Kind, Oil.Grade)],
+            Revision = file.Revision,
+            Seal = store?.Seal ?? "",
+            Signatures = store?.Signatures ?? [],
+        };
+    }
+
+    private static IEnumerable<Fact> Engine(View view)
+    {
+        var (bore, stroke, cylinders) = (view.AmountIf(Cylinder.Bore, "1"), view.AmountIf(Crank.Stroke), view.CountOr(Fields.Engine.Cylinders, 0));
+        yield return new Fact("cylinders", cylinders, Dimension.Number, "");
+        yield return new Fact("bore", bore, Dimension.Length, "mm") { Digits = 5 };
+        yield return new Fact("stroke", stroke, Dimension.Length, "mm") { Digits = 5 };
+        yield return new Fact("swept volume", cylinders * Math.PI / 4 * bore * bore * stroke, Dimension.Volume, "cm³");
+        yield return new Fact("rev limit", view.AmountIf(Fields.Engine.RevLimit), Dimension.RotationalSpeed, "rpm");
+        var duty = view.DutyIf();
+        yield return new Fact("predicted power", duty?.Power.Value, Dimension.Power, "kW") { Digits = 3, Remark = duty is null ? "" : $"at {Values.Figures.Rpm(duty.Power.Speed)}, by the {duty.Depth.Word()} model" };
+        yield return new Fact("predicted cylinder pressure", duty?.PeakPressure.Value, Dimension.Pressure, "bar") { Digits = 3 };
+        yield return new Fact("predicted boost above the air outside", duty is null ? null : duty.Most(f => f.Boost).Value - duty.Ambient.Pressure, Dimension.Pressure, "bar") { Digits = 3 };
+    }
+
+    private static IEnumerable<(string, string)> Words(Snapshot now, params Field[] fields) =>
+        fields.Select(f => (f.Label, Words: now.Find(new FieldAddress(f, ""))?.Value.Content as string)).Where(f => f.Words is not null).Select(f => (f.Label, f.Words!));
+
+    private static string Title(Finding finding) => finding.Index.Length > 0 ? $"{finding.Check.Title}, {finding.Index}" : finding.Check.Title;
+
+    private IEnumerable<OpenPoint> Points(Verdict verdict, Func<Finding, string> words) =>
+        Findings.Where(f => f.Verdict == verdict).Select(f => new OpenPoint(verdict.Words(), words(f)));
+}

@@ -1,0 +1,24 @@
+using Gudgeon.Book.AsBuilt;
+using Gudgeon.Book.Checks;
+using Gudgeon.Book.Duty;
+using Gudgeon.Web.Doors;
+using Gudgeon.Web.Host;
+
+namespace Gudgeon.Web.AsBuilt;
+
+/// <summary>The as-built book as a file, from the pages.</summary>
+internal static class AsBuiltEndpoint
+{
+    /// <summary>Adds the address.</summary>
+    public static void Map(IEndpointRouteBuilder app) => app.MapGet("/book/{key}/as-built.html", async (string key, HttpContext context, Host.Workshop workshop) =>
+    {
+        if (workshop.Find(key) is not { } open)
+        {
+            return Results.NotFound();
+        }
+
+        var desk = new DutyDesk { Shelf = open.File.Shelf, Cancellation = context.RequestAborted };
+        var built = await Task.Run(() => AsBuiltBook.Of(open.File, new Appraiser(desk), desk), context.RequestAborted);
+        return Results.Content(await AsBuiltFile.Html(built, DateOnly.FromDateTime(DateTime.Today), summary: false, Visitor.Of(context).Imperial), "text/html; charset=utf-8");
+    });
+}
