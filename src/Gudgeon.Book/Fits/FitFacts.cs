@@ -20,6 +20,7 @@ internal static class FitFacts
     {
         List<Fact> all =
         [
+            Length("taken up by coatings still to come", Sketch.Known(() => pair.CoatsToCome() is not 0 and var taken ? taken : double.NaN)) with { Remark = "on the diameter" },
             Length("interference left when the faces are pressed flat", Sketch.Known(() => view.Knows(Fit.HoleRoughness, index) ? pair.Effective() : double.NaN)) with { Remark = "Rz of both faces counted off" },
             Pressure("pressure of the joint, cold and at rest", Sketch.Known(() => pair.Stress(pair.Interference()).Pressure)),
             Pressure("pressure of the joint, running", Sketch.Known(pair.RunningPressure)) with { Remark = Running(view, index, pair) },

@@ -1,3 +1,4 @@
+using Gudgeon.Book.Checks.Surfaces;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Fits;
@@ -44,10 +45,13 @@ internal sealed class FittedPair(View view, string index)
     public SizeLimits? ShaftLimits() => ShaftClass() is { } shaft && view.Amount(Fit.Size, index) is var size && !double.IsNaN(size) ? view.Work(LimitsAndFits.Shaft, size, shaft.Letter, shaft.Grade) : null;
 
     /// <summary>Hole as it will be fitted: as measured, less the coating still to come, m.</summary>
-    public double Hole() => view.Amount(Fit.Hole, index) + (Coating(Fit.HoleCoating)?.Bore ?? 0);
+    public double Hole() => view.Amount(Fit.Hole, index) + (Coat(Fit.HoleCoating, Coating.Bore)?.Bore ?? 0);
 
     /// <summary>Shaft as it will be fitted: as measured, with the coating still to come, m.</summary>
-    public double Shaft() => view.Amount(Fit.Shaft, index) + (Coating(Fit.ShaftCoating)?.Shaft ?? 0);
+    public double Shaft() => view.Amount(Fit.Shaft, index) + (Coat(Fit.ShaftCoating, Coating.Shaft)?.Shaft ?? 0);
+
+    /// <summary>What coatings still to come take of the clearance, m.</summary>
+    public double CoatsToCome() => (Coat(Fit.ShaftCoating, Coating.Shaft)?.Shaft ?? 0) - (Coat(Fit.HoleCoating, Coating.Bore)?.Bore ?? 0);
 
     /// <summary>Interference at 20 °C from the parts as measured, m.</summary>
     public double Interference() => Shaft() - Hole();
@@ -166,9 +170,10 @@ internal sealed class FittedPair(View view, string index)
 
     private double ShaftShrinks() => view.AmountIf(Fit.ShaftColdest, index) is { } cold ? (Room - cold) * Of(Fit.ShaftMaterial).Expansion * Size : 0;
 
-    private SizeChange? Coating(Field field) => view.AmountIf(field, index) is { } thickness
+    /// <summary>The coating still to come: as the fit has it, else that of the treatment that names the fit.</summary>
+    private SizeChange? Coat(Field field, string where) => view.AmountIf(field, index) is { } thickness
         ? view.Work(CoatingBuildUp.Change, thickness, view.AmountOr(Fit.CoatingOutward, 1, index))
-        : null;
+        : TreatedPart.CoatToCome(view, index, where);
 
     /// <summary>Properties at the section that counts: the wall of the hub, the thickness of the shaft.</summary>
     private MaterialProperties Of(Field field)
