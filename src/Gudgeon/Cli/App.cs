@@ -89,6 +89,8 @@ public static class App
         config.AddBranch("fits", Fits.FitVerbs.Add);
         names.Add("drive");
         config.AddBranch("drive", Drive.DriveVerbs.Add);
+        Verb<Surfaces.SurfaceCommand>("surface", "Route cards of surface treatments: peening with its saturation curve, superfinishing, coating, baking; what to mask and measure. Exit code 3: none yet, or something is wanting.")
+            .WithExample("surface", "heron.json", "gears", "--svg", "strips.svg");
         Verb<ServeCommand>("serve", "Serve the pages: every part of the work in a browser, from this machine only unless --share is given.").WithExample("serve", "heron.gudgeon", "--share");
         StoreVerbs(config, names);
     }
