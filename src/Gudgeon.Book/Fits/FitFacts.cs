@@ -53,7 +53,7 @@ internal static class FitFacts
     private static Fact Length(string name, double? value) => new(name, value, Dimension.Length, "µm");
 
     private static Fact BuildUp(View view, string index, string part, double? change, Field coating) =>
-        Length($"coating on the {part}, on its diameter", change is { } c ? Math.Round(c, 9) : null) with { Remark = view.AmountIf(coating, index) is { } thick ? $"{coating.Print(thick)} thick, still to come: the {part} is drawn bare and coated" : "" };
+        Length($"coating on the {part}, on its diameter", change is { } c ? Math.Round(c, 9) : null) with { Remark = view.AmountIf(coating, index) is { } thick ? $"{coating.Print(thick)} thick, still to come: the {part} is drawn bare and coated" : "still to come, by its route card: the part is drawn bare and coated" };
 
     private static Fact Pressure(string name, double? value) => new(name, value, Dimension.Pressure, "MPa");
 

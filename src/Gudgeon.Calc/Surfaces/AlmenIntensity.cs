@@ -84,6 +84,20 @@ public static class AlmenIntensity
         _ => 2.39e-3,
     };
 
+    /// <summary>Arc heights for which a strip is meant, read on that strip.</summary>
+    /// <param name="strip">Strip.</param>
+    [Formula("Almen strip range", "A 0.004 in to 0.024 in; N below, C above, by A = 3.5 C and N = 3 A", "AMS-S-13165 (1997), 6.10 and Table VI note 3")]
+    public static IntensityRange Range([Quantity("strip", Dimension.Number)] AlmenStrip strip)
+    {
+        const double Thou = 25.4e-6;
+        return strip switch
+        {
+            AlmenStrip.N => new IntensityRange(0, Compare(4 * Thou, AlmenStrip.A, AlmenStrip.N)),
+            AlmenStrip.A => new IntensityRange(4 * Thou, 24 * Thou),
+            _ => new IntensityRange(Compare(24 * Thou, AlmenStrip.A, AlmenStrip.C), double.PositiveInfinity),
+        };
+    }
+
     private static double Scale(AlmenStrip strip) => strip switch { AlmenStrip.N => 3, AlmenStrip.A => 1, _ => 1 / 3.5 };
 
     /// <summary>Best limit for a rate: the sum of squares is linear in it.</summary>

@@ -31,6 +31,20 @@ public static class PeeningCoverage
         return Math.Ceiling((Math.Log(1 - wanted) / Math.Log(1 - first)) - RoundOff);
     }
 
+    /// <summary>Time to full coverage from the coverage seen earlier, s.</summary>
+    /// <param name="coverage">Coverage seen under the lens.</param>
+    /// <param name="time">Peening time after which it was seen, s.</param>
+    [Formula(
+        "time to full peening coverage",
+        "t98 = t ln(1 - 0.98) / ln(1 - C)",
+        "Random impacts (SAE J2277); 98 % counts as full",
+        Caution = "The part is looked at, not the strip: a hard part takes longer than the time at which the strip saturates.")]
+    [return: Quantity("time to full coverage", Dimension.Time, "min", Symbol = "t98")]
+    public static double FullTime(
+        [Quantity("coverage seen", Dimension.Number, "%", Symbol = "C", Above = 0, Below = 1)] double coverage,
+        [Quantity("time after which it was seen", Dimension.Time, "min", Symbol = "t", Above = 0)] double time) =>
+        time * Math.Log(1 - Full) / Math.Log(1 - coverage);
+
     /// <summary>Share of the surface hit at least a number of times.</summary>
     /// <param name="hits">Least number of impacts.</param>
     /// <param name="multiple">Peening time over the time for full coverage.</param>

@@ -38,11 +38,11 @@ public enum PeenedSteel
 }
 
 /// <summary>Range of intensity.</summary>
-/// <param name="Least">Least intensity on strip A, m.</param>
-/// <param name="Greatest">Greatest intensity on strip A, m.</param>
+/// <param name="Least">Least intensity, m.</param>
+/// <param name="Greatest">Greatest intensity, m; without end where there is none.</param>
 public readonly record struct IntensityRange(
-    [Quantity("least intensity on strip A", Dimension.Length, "mm")] double Least,
-    [Quantity("greatest intensity on strip A", Dimension.Length, "mm")] double Greatest);
+    [Quantity("least intensity", Dimension.Length, "mm")] double Least,
+    [Quantity("greatest intensity", Dimension.Length, "mm")] double Greatest);
 
 /// <summary>Shot sizes and default intensities.</summary>
 public static class PeeningMedia
@@ -70,13 +70,19 @@ public static class PeeningMedia
     [return: Quantity("wire diameter", Dimension.Length, "mm", Symbol = "d")]
     public static double CutWireSize([Quantity("cut wire number", Dimension.Number, Symbol = "CW", Min = 10, Max = 125)] int number) => number * Mil;
 
-    /// <summary>Largest media for a slot, hole or fillet, m.</summary>
+    /// <summary>Largest media for a slot or a hole, m.</summary>
     /// <param name="opening">Width of the slot or diameter of the hole, m.</param>
     [Formula("largest peening media for an opening", "d = b / 4", "Shop rule: media not over a quarter of slot width or hole diameter", Provenance = Provenance.CommonPractice)]
     [return: Quantity("largest media diameter", Dimension.Length, "mm", Symbol = "d")]
     public static double LargestFor([Quantity("slot width or hole diameter", Dimension.Length, "mm", Symbol = "b", Above = 0)] double opening) => opening / 4;
 
-    /// <summary>Default intensity for steel where the drawing gives none.</summary>
+    /// <summary>Largest media that reaches the bottom of a fillet, m.</summary>
+    /// <param name="fillet">Smallest fillet radius to be peened, m.</param>
+    [Formula("largest peening media for a fillet", "d = R / 2", "Shop rule, in peening specifications such as MIL-S-13165 too: media not over half of the smallest fillet radius (from memory)", Provenance = Provenance.FromMemory)]
+    [return: Quantity("largest media diameter", Dimension.Length, "mm", Symbol = "d")]
+    public static double LargestForFillet([Quantity("smallest fillet radius", Dimension.Length, "mm", Symbol = "R", Above = 0)] double fillet) => fillet / 2;
+
+    /// <summary>Default intensity for steel, on strip A, where the drawing gives none.</summary>
     /// <param name="steel">Strength of the steel.</param>
     /// <param name="thickness">Thickness of the part, m.</param>
     [Formula("default peening intensity for steel", "table", "AMS-S-13165 (1997), Table VI and note 4", Caution = "Steels above 200 ksi want hard or ceramic shot. Thinner than 2.3 mm: agree it and try it on a spare.")]

@@ -89,6 +89,8 @@ public static class App
         config.AddBranch("fits", Fits.FitVerbs.Add);
         names.Add("drive");
         config.AddBranch("drive", Drive.DriveVerbs.Add);
+        Verb<Surfaces.SurfaceCommand>("surface", "Route cards of surface treatments: peening with its saturation curve, superfinishing, coating, baking; what to mask and measure. Exit code 3: none yet, or something is wanting.")
+            .WithExample("surface", "heron.json", "gears", "--svg", "strips.svg");
         names.Add("jobs");
         config.AddBranch("jobs", Jobs.JobVerbs.Add);
         Verb<AsBuiltCommand>("book", "The as-built book, as one HTML file or a PDF: what is in the engine, every reading and finding, tightening, signatures, open points.")

@@ -1,4 +1,5 @@
 using Gudgeon.Book.Bottom;
+using Gudgeon.Book.Checks.Surfaces;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Bearings;
@@ -50,7 +51,7 @@ public sealed class OilFilmCheck : FilmCheck
     public override Judgement Examine(View view, string index)
     {
         var film = Worst(view, index, f => -f.State.Least.Film);
-        var (journal, shell) = (view.AmountIf(Bearing.JournalRoughness, index), view.AmountIf(Bearing.ShellRoughness, index));
+        var (journal, shell) = (view.AmountIf(Bearing.JournalRoughness, index) ?? TreatedPart.JournalRoughness(view, index), view.AmountIf(Bearing.ShellRoughness, index));
         var usual = journal is { } j && shell is { } s ? Peaks * RqOverRa * Math.Sqrt((j * j) + (s * s)) : FewMicrometres;
         var least = film?.State.Least ?? (double.NaN, 0);
         return Judgement.AtLeast("thinnest oil film", least.Film, view.Limit("oil-film.min", Dimension.Length, "µm", usual), Dimension.Length, "µm", "common practice, no source") with { Remark = film is null ? "" : At(film, least.At) };

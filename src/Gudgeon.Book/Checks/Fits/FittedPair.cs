@@ -1,3 +1,4 @@
+using Gudgeon.Book.Checks.Surfaces;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Fits;
@@ -50,10 +51,10 @@ internal sealed class FittedPair(View view, string index)
     public double Shaft() => view.Amount(Fit.Shaft, index) + (ShaftBuildUp() ?? 0);
 
     /// <summary>What the coating still to come makes of the hole's diameter, m, negative: it closes; null without one.</summary>
-    public double? HoleBuildUp() => Coating(Fit.HoleCoating)?.Bore;
+    public double? HoleBuildUp() => Coat(Fit.HoleCoating, Coating.Bore)?.Bore;
 
     /// <summary>What the coating still to come makes of the shaft's diameter, m; null without one.</summary>
-    public double? ShaftBuildUp() => Coating(Fit.ShaftCoating)?.Shaft;
+    public double? ShaftBuildUp() => Coat(Fit.ShaftCoating, Coating.Shaft)?.Shaft;
 
     /// <summary>Interference at 20 °C from the parts as measured, m.</summary>
     public double Interference() => Shaft() - Hole();
@@ -172,9 +173,10 @@ internal sealed class FittedPair(View view, string index)
 
     private double ShaftShrinks() => view.AmountIf(Fit.ShaftColdest, index) is { } cold ? (Room - cold) * Of(Fit.ShaftMaterial).Expansion * Size : 0;
 
-    private SizeChange? Coating(Field field) => view.AmountIf(field, index) is { } thickness
+    /// <summary>The coating still to come: as the fit has it, else that of the treatment that names the fit.</summary>
+    private SizeChange? Coat(Field field, string where) => view.AmountIf(field, index) is { } thickness
         ? view.Work(CoatingBuildUp.Change, thickness, view.AmountOr(Fit.CoatingOutward, 1, index))
-        : null;
+        : TreatedPart.CoatToCome(view, index, where);
 
     /// <summary>Properties at the section that counts: the wall of the hub, the thickness of the shaft.</summary>
     private MaterialProperties Of(Field field)

@@ -10,7 +10,7 @@ namespace Gudgeon.Web.AsBuilt;
 internal static class AsBuiltEndpoint
 {
     /// <summary>Adds the address.</summary>
-    public static void Map(IEndpointRouteBuilder app) => app.MapGet("/book/{key}/as-built.html", async (string key, HttpContext context, Host.Workshop workshop) =>
+    public static void Map(IEndpointRouteBuilder app) => app.MapGet("/book/{key}/as-built.html", async (string key, HttpContext context, Workshop workshop) =>
     {
         if (workshop.Find(key) is not { } open)
         {

@@ -16,6 +16,7 @@ internal static class BookLinks
         ("joints", "Joints"),
         ("fits", "Fits"),
         ("drive", "Boost drive"),
+        ("surfaces", "Surfaces"),
         ("sprint", "Sprint"),
         ("measure", "Measure"),
         ("jobs", "Job cards"),
