@@ -86,7 +86,7 @@ public class JobTests(Browsing browsing) : IClassFixture<Browsing>
         var page = await browsing.Open(served.Page("jobs", "wren") + "/card/strip", phone: true);
         await page.GetByRole(AriaRole.Button, new() { Name = "Done drain" }).ClickAsync(new() { Timeout = PageManners.Patience });
         await Expect(Step(page, "drain").Locator(".box")).ToHaveTextAsync("✓", new() { Timeout = PageManners.Patience });
-        await page.GetByRole(AriaRole.Button, new() { Name = "Done caps" }).ClickAsync(new() { NoWaitAfter = true });
+        await page.GetByRole(AriaRole.Button, new() { Name = "Done caps" }).ClickAsync();
         await served.Kill();
         await served.Launch();
         await Browsing.Go(page, served.Page("jobs", "wren") + "/card/strip");

@@ -45,7 +45,8 @@ internal sealed class StepCommand : Command<StepCommand.Settings>
             _ => work.Start(book, rest[0], rest[1]),
         });
         var card = CardStates.Find(file.Book, file.Book.Now(), rest[0]);
-        Out.Line($"{rest[0]}: {card.StepsDone} of {card.Steps.Count} steps done{(card.Steps.FirstOrDefault(s => !s.Done) is { } next ? $"; next: {Next(next)}" : "; to be signed: gudgeon jobs sign")}");
+        var bolts = card.Find(rest[1]) is { Next: not null } same ? same : null;
+        Out.Line($"{rest[0]}: {card.StepsDone} of {card.Steps.Count} steps done{((bolts ?? card.Steps.FirstOrDefault(s => !s.Done)) is { } next ? $"; next: {Next(next)}" : "; to be signed: gudgeon jobs sign")}");
         return 0;
     }
 
