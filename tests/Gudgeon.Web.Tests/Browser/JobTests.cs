@@ -82,7 +82,7 @@ public class JobTests(Browsing browsing) : IClassFixture<Browsing>
     [Fact]
     public async Task ACardWorkedWhileTheServerFallsHoldsWhatWasAcknowledged()
     {
-        await using var served = await Served.Start(false, "wren");
+        var served = browsing.Served;
         var page = await browsing.Open(served.Page("jobs", "wren") + "/card/strip", phone: true);
         await page.GetByRole(AriaRole.Button, new() { Name = "Done drain" }).ClickAsync(new() { Timeout = PageManners.Patience });
         await Expect(Step(page, "drain").Locator(".box")).ToHaveTextAsync("✓", new() { Timeout = PageManners.Patience });

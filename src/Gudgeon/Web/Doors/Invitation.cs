@@ -1,4 +1,6 @@
 using System.Globalization;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
 using QRCoder;
 
 namespace Gudgeon.Web.Doors;
@@ -11,6 +13,16 @@ internal static class Invitation
     {
         var host = Server.Addresses is [var first, ..] ? first.ToString() : Environment.MachineName;
         return string.Create(CultureInfo.InvariantCulture, $"http://{host}:{port}{Doorkeeper.PairPath}{(code.Length > 0 ? "?code=" + code : "")}");
+    }
+
+    /// <summary>The address of a page as another device reaches it: on the host's own screen that of the local network, when the pages are shared there.</summary>
+    /// <param name="page">The page, as the looker sees it.</param>
+    /// <param name="server">The server.</param>
+    public static string ForOthers(string page, IServer server)
+    {
+        var seen = new Uri(page);
+        var shared = server.Features.Get<IServerAddressesFeature>()?.Addresses.Any(a => !a.Contains("127.0.0.1", StringComparison.Ordinal)) == true;
+        return seen.IsLoopback && shared && Server.Addresses is [var first, ..] ? new UriBuilder(seen) { Host = first.ToString() }.Uri.AbsoluteUri : page;
     }
 
     /// <summary>The code to scan, for a terminal.</summary>
