@@ -91,6 +91,7 @@ public static class App
         config.AddBranch("drive", Drive.DriveVerbs.Add);
         names.Add("jobs");
         config.AddBranch("jobs", Jobs.JobVerbs.Add);
+        Verb<Parts.PartsCommand>("parts", "Parts of the build: cost and mass against the targets, what to order by when, what puts off the first start.").WithExample("parts", "heron.json", "--orders", "--save", "orders.csv");
         Verb<ServeCommand>("serve", "Serve the pages: every part of the work in a browser, from this machine only unless --share is given.").WithExample("serve", "heron.gudgeon", "--share");
         StoreVerbs(config, names);
     }

@@ -19,6 +19,7 @@ internal static class BookLinks
         ("sprint", "Sprint"),
         ("measure", "Measure"),
         ("jobs", "Job cards"),
+        ("parts", "Parts"),
     ];
 
     /// <summary>Address of a page of a book.</summary>
