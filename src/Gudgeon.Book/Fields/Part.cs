@@ -8,10 +8,13 @@ public static class Part
     /// <summary>Words for how far a part has come.</summary>
     public const string Needed = "needed", Ordered = "ordered", Here = "here", Fitted = "fitted", Scrapped = "scrapped";
 
+    /// <summary>The source of a part that is paid for.</summary>
+    public const string Bought = "bought";
+
     private static readonly Subject Subject = new("part", "Part of the build", Indexing.Name);
 
     public static readonly Field Name = Subject.Text("name", "What it is", "a few words, such as: forged pistons with pins and rings");
-    public static readonly Field Source = Subject.Choice("source", "Where it comes from", ["stock", "modified", "own", "bought"], "Stock is as the factory made it; own is made in the shop.");
+    public static readonly Field Source = Subject.Choice("source", "Where it comes from", ["stock", "modified", "own", Bought], "Stock is as the factory made it; own is made in the shop.");
     public static readonly Field State = Subject.Choice("state", "How far it has come", [Needed, Ordered, Here, Fitted, Scrapped]);
     public static readonly Field Quantity = Subject.Count("quantity", "How many", (1, 100), help: "1 when left out.");
     public static readonly Field Serial = Subject.Text("serial", "Serial, batch or casting number", "the number as it is stamped");

@@ -54,11 +54,22 @@ public abstract class BookFile
     /// <param name="change">Id of the change; null for the baseline.</param>
     /// <param name="basedOn">The revision that the person saw; when the same value was edited since, both are kept as a conflict. Null to set it whatever it was.</param>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
-    public BookFile Set(string path, string text, IEnumerable<KeyValuePair<string, string>> story, string? change = null, int? basedOn = null)
+    public BookFile Set(string path, string text, IEnumerable<KeyValuePair<string, string>> story, string? change = null, int? basedOn = null) =>
+        Take([Setting(path, text, story, change)], basedOn);
+
+    /// <summary>Sets several values of the baseline, or of a change, with one story: all of them or none.</summary>
+    /// <param name="values">Path and value of each, as a person writes them.</param>
+    /// <param name="story">how, by, on, with, note; empty ones are left out.</param>
+    /// <param name="change">Id of the change; null for the baseline.</param>
+    /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
+    public BookFile Set(IReadOnlyList<(string Path, string Text)> values, IReadOnlyCollection<KeyValuePair<string, string>> story, string? change = null) =>
+        Take([.. values.Select(v => Setting(v.Path, v.Text, story, change))]);
+
+    private static Func<BuildBook, Edit> Setting(string path, string text, IEnumerable<KeyValuePair<string, string>> story, string? change)
     {
         var address = FieldCatalogue.Address(path);
         var value = BookTree.Value(KnownValue.Read(address.Field, text), text, story);
-        return Take([book => new SetValue(address.Path, change is null ? "" : book.Find(change).Id, value)], basedOn);
+        return book => new SetValue(address.Path, change is null ? "" : book.Find(change).Id, value);
     }
 
     /// <summary>Sets a table from a file, and with it the conditions that its remarks state: all of it or nothing.</summary>

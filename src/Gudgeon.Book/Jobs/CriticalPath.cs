@@ -53,14 +53,22 @@ public sealed record CriticalPath(DateOnly Begin, IReadOnlyList<PathCard> Cards,
     /// <param name="book">The build.</param>
     /// <param name="now">The values that hold.</param>
     /// <param name="today">The day on which it is asked.</param>
-    public static CriticalPath Of(BuildBook book, Snapshot now, DateOnly today)
+    public static CriticalPath Of(BuildBook book, Snapshot now, DateOnly today) => Of(book, new View(now), today, NeededPart.All(new View(now)));
+
+    /// <summary>The same if every part were here.</summary>
+    public static CriticalPath WithoutParts(BuildBook book, Snapshot now, DateOnly today) => Of(book, new View(now), today, []);
+
+    /// <summary>The day on which a part must be here for work that starts at a time of the path.</summary>
+    /// <param name="days">Days from its beginning.</param>
+    public DateOnly Morning(double days) => Begin.AddDays((int)Math.Floor(days + 1e-9));
+
+    private static CriticalPath Of(BuildBook book, View view, DateOnly today, IReadOnlyList<NeededPart> needed)
     {
-        var view = new View(now);
         var begin = view.DateIf(Shop.Begin) is { } set && set > today ? set : today;
-        var open = Wanted([.. CardStates.Of(book, now).Where(c => c.Standing is not (Standing.Signed or Standing.LeftOut))]);
+        var open = Wanted([.. CardStates.Of(book, view.Snapshot).Where(c => c.Standing is not (Standing.Signed or Standing.LeftOut))]);
         var hours = view.AmountOr(Shop.HoursPerDay, Day);
-        var parts = NeededPart.All(view).Where(p => open.Exists(c => c.Card.Id == p.Card)).ToList();
-        return new CriticalPath(begin, Walk(open, parts, begin, hours), [.. parts.Where(p => p.Due is null)]);
+        var parts = needed.Where(p => open.Exists(c => c.Card.Id == p.Card)).ToList();
+        return new CriticalPath(begin, Walk(open, parts, begin, today, hours), [.. parts.Where(p => p.Here(today) is null)]);
     }
 
     /// <summary>The first start and all that comes before it; every card when the book has no first start.</summary>
@@ -84,7 +92,7 @@ public sealed record CriticalPath(DateOnly Begin, IReadOnlyList<PathCard> Cards,
         return [.. open.Where(c => wanted.Contains(c.Card.Id))];
     }
 
-    private static List<PathCard> Walk(List<CardState> open, List<NeededPart> parts, DateOnly begin, double hours)
+    private static List<PathCard> Walk(List<CardState> open, List<NeededPart> parts, DateOnly begin, DateOnly today, double hours)
     {
         var order = CardOrder.Of(open);
         var finish = new Dictionary<string, double>(StringComparer.Ordinal);
@@ -92,8 +100,8 @@ public sealed record CriticalPath(DateOnly Begin, IReadOnlyList<PathCard> Cards,
         foreach (var card in order)
         {
             var ready = card.Card.After.Where(finish.ContainsKey).Select(a => finish[a]).DefaultIfEmpty(0).Max();
-            var part = parts.Where(p => p.Card == card.Card.Id && p.Due is not null).MaxBy(p => p.Due);
-            var here = part?.Due is { } due ? Math.Max(0, due.DayNumber - begin.DayNumber) : 0;
+            var part = parts.Where(p => p.Card == card.Card.Id && p.Here(today) is not null).MaxBy(p => p.Here(today));
+            var here = part?.Here(today) is { } due ? Math.Max(0, due.DayNumber - begin.DayNumber) : 0;
             var start = Math.Max(ready, here);
             finish[card.Card.Id] = start + (card.Card.Hours / hours);
             walked.Add(new PathCard(card, start, finish[card.Card.Id], 0, here > ready ? part : null));

@@ -15,6 +15,9 @@ public static class Days
         ? day
         : throw new BadInputException($"{what}: given '{text}', wanted a day as year-month-day, such as 2026-11-30");
 
+    /// <summary>A time, s, in days; a day begun counts whole.</summary>
+    public static int Whole(double seconds) => (int)Math.Ceiling((seconds / 86400) - 1e-9);
+
     /// <summary>The day as it is written.</summary>
     public static string Written(DateOnly day) => day.ToString(Form, CultureInfo.InvariantCulture);
 }

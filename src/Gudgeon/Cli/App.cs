@@ -93,6 +93,7 @@ public static class App
             .WithExample("surface", "heron.json", "gears", "--svg", "strips.svg");
         names.Add("jobs");
         config.AddBranch("jobs", Jobs.JobVerbs.Add);
+        Verb<Parts.PartsCommand>("parts", "Parts of the build: cost and mass against the targets, what to order by when, what puts off the first start.").WithExample("parts", "heron.json", "--orders", "--save", "orders.csv");
         Verb<AsBuiltCommand>("book", "The as-built book, as one HTML file or a PDF: what is in the engine, every reading and finding, tightening, signatures, open points.")
             .WithExample("book", "heron.gudgeon", "--out", "heron.html").WithExample("book", "heron.gudgeon", "--out", "heron.html", "--pdf");
         Verb<ServeCommand>("serve", "Serve the pages: every part of the work in a browser, from this machine only unless --share is given.").WithExample("serve", "heron.gudgeon", "--share");

@@ -9,7 +9,7 @@ internal sealed class SchemaWalk(JsonObject schema)
 {
     private static readonly HashSet<string> Known = new(StringComparer.Ordinal)
     {
-        "$schema", "$defs", "$ref", "title", "description", "type", "const", "enum", "anyOf", "items", "minimum", "pattern",
+        "$schema", "$defs", "$ref", "title", "description", "type", "const", "enum", "anyOf", "items", "minimum", "pattern", "format",
         "required", "properties", "patternProperties", "additionalProperties",
     };
 
@@ -47,6 +47,11 @@ internal sealed class SchemaWalk(JsonObject schema)
         if (rule["pattern"] is { } pattern && !Regex.IsMatch(value.ToString(), (string)pattern!, RegexOptions.None, TimeSpan.FromSeconds(1)))
         {
             yield return $"{at}: {value} does not match {pattern}";
+        }
+
+        if (rule["format"] is { } format && ((string?)format != "date" || !DateOnly.TryParseExact(value.ToString(), "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture, System.Globalization.DateTimeStyles.None, out _)))
+        {
+            yield return $"{at}: {value} is not a {format}";
         }
 
         if (rule["minimum"] is { } least && value.ValueKind == JsonValueKind.Number && value.GetDouble() < least.GetValue<double>())

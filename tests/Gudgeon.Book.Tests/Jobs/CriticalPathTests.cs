@@ -38,6 +38,15 @@ public sealed class CriticalPathTests
     }
 
     [Fact]
+    public void A_part_that_is_not_ordered_comes_its_lead_time_from_today()
+    {
+        var path = Path(Network().Set(("part[seal].state", "needed"), ("part[seal].card", "c"), ("part[seal].leadTime", "7 d")));
+        Assert.Equal(("seal", 7.0), (path.Cards.First(c => c.Card.Card.Id == "c").Part!.Key, path.Cards.First(c => c.Card.Card.Id == "c").Start));
+        Assert.Empty(path.Undated);
+        Assert.Equal("part seal (needed, 7 d from the order)", path.Cards.First(c => c.Card.Card.Id == "c").Part!.Words);
+    }
+
+    [Fact]
     public void Cards_that_wait_for_each_other_are_refused()
     {
         var book = Network();
@@ -48,7 +57,7 @@ public sealed class CriticalPathTests
     private static CriticalPath Path(BuildBook book) => CriticalPath.Of(book, book.Now(), Monday);
 
     /// <summary>Four cards of its own; all of the program's are left out.</summary>
-    private static BuildBook Network()
+    internal static BuildBook Network()
     {
         static CardTemplate Card(string id, double hours, params string[] after) => new(id, id, "trial", hours * 3600) { After = after, Own = true, Steps = [new CardStep("s", StepKind.Do, "Do.")] };
         var book = Books.Of(("engine.cylinders", "1"));

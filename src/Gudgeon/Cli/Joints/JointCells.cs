@@ -75,7 +75,7 @@ internal sealed class JointCells(bool imperial)
     public string Mass(double? kilograms) => Cell.Of(kilograms, Dimension.Mass, "g", 4, imperial);
 
     /// <summary>Money of the shop.</summary>
-    public static string Money(double? price) => price is { } paid ? paid.ToString("0.00", CultureInfo.InvariantCulture) : Cell.Unknown;
+    public static string Money(double? price) => Parts.PartCells.Money(price);
 
     private static string Number(double value) => double.IsNaN(value) ? Cell.Unknown : value.ToString("0.00#", CultureInfo.InvariantCulture);
 

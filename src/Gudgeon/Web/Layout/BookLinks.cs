@@ -20,6 +20,7 @@ internal static class BookLinks
         ("sprint", "Sprint"),
         ("measure", "Measure"),
         ("jobs", "Job cards"),
+        ("parts", "Parts"),
         ("as-built", "As built"),
     ];
 
