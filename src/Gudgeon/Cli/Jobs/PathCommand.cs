@@ -14,14 +14,14 @@ internal sealed class PathCommand : Command<ReadSettings>
         var path = CriticalPath.Of(book, book.Now(), DateOnly.FromDateTime(DateTime.Today));
         if (settings.Json)
         {
-            Out.Json(new { begin = Days.Written(path.Begin), end = Days.Written(path.End), work = path.Work, cards = path.Cards.Select(c => new { c.Card.Card.Id, c.Card.Card.Title, start = Days.Written(path.On(c.Start)), finish = Days.Written(path.On(c.Finish)), slackDays = c.Slack, c.Critical, waitsFor = c.Part?.Words }), undated = path.Undated.Select(p => p.Words) });
+            Out.Json(new { begin = Days.Written(path.Begin), end = Days.Written(path.End), work = path.Work, cards = path.Cards.Select(c => new { c.Card.Card.Id, c.Card.Card.Title, start = Days.Written(path.Morning(c.Start)), finish = Days.Written(path.On(c.Finish)), slackDays = c.Slack, c.Critical, waitsFor = c.Part?.Words }), undated = path.Undated.Select(p => p.Words) });
             return 0;
         }
 
         Out.Line($"{"card",-12} {"from",-10} {"to",-10} {"may be late by",-15}");
         foreach (var card in path.Cards)
         {
-            Out.Line($"{card.Card.Card.Id,-12} {Days.Written(path.On(card.Start))} {Days.Written(path.On(card.Finish))} {(card.Critical ? "not at all" : $"{Figures.Number(card.Slack, 2)} d"),-15} {card.Card.Card.Title}{(card.Part is { } part ? $" (waits for {part.Words})" : "")}");
+            Out.Line($"{card.Card.Card.Id,-12} {Days.Written(path.Morning(card.Start))} {Days.Written(path.On(card.Finish))} {(card.Critical ? "not at all" : $"{Figures.Number(card.Slack, 2)} d"),-15} {card.Card.Card.Title}{(card.Part is { } part ? $" (waits for {part.Words})" : "")}");
         }
 
         Out.Line();
