@@ -50,7 +50,7 @@ internal static class AsBuiltFile
         var profile = Directory.CreateTempSubdirectory("gudgeon-print-");
         try
         {
-            var start = new ProcessStartInfo(browser) { RedirectStandardError = true, RedirectStandardOutput = true };
+            var start = new ProcessStartInfo(browser) { UseShellExecute = false, RedirectStandardError = true, RedirectStandardOutput = true };
             foreach (var word in (string[])["--headless", "--no-sandbox", "--disable-gpu", "--no-first-run", "--no-pdf-header-footer", $"--user-data-dir={profile.FullName}", $"--print-to-pdf={Path.GetFullPath(pdf)}", new Uri(Path.GetFullPath(html)).AbsoluteUri])
             {
                 start.ArgumentList.Add(word);
