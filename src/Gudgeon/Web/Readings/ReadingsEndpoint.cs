@@ -9,6 +9,7 @@ using Gudgeon.Web.Doors;
 using Gudgeon.Web.Host;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.RateLimiting;
+using Workshop = Gudgeon.Web.Host.Workshop;
 
 namespace Gudgeon.Web.Readings;
 
