@@ -15,6 +15,9 @@ public static class Days
         ? day
         : throw new BadInputException($"{what}: given '{text}', wanted a day as year-month-day, such as 2026-11-30");
 
+    /// <summary>Today, where the program runs.</summary>
+    public static DateOnly Today => DateOnly.FromDateTime(DateTime.Now);
+
     /// <summary>The day as it is written.</summary>
     public static string Written(DateOnly day) => day.ToString(Form, CultureInfo.InvariantCulture);
 }

@@ -65,6 +65,7 @@ public static class App
         Verb<MeasureCommand>("measure", "Add a reading; earlier ones stay.")
             .WithExample("measure", "\"cylinder[1].bore\"", "\"94.012 mm ± 0.006 mm\"", "--with", "\"bore gauge\"", "--by", "Ada")
             .WithExample("measure", "\"valve[inlet].benchTable\"", "--from", "bench.csv", "--with", "\"flow bench\"", "--by", "Ada");
+        Verb<InstrumentsCommand>("instruments", "What the shop measures with: range, ±, when its calibration is due, whose it is.").WithExample("instruments", "heron.json");
         names.Add("change");
         config.AddBranch("change", Changes);
         Verb<LimitCommand>("limit", "Set a limit of your own in place of a check's usual one, with a reason.")
