@@ -1,6 +1,7 @@
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
 
@@ -23,6 +24,9 @@ public abstract class BookFile
 
     /// <summary>Whether the reading that gave this book had been taken before, and the book is as it was.</summary>
     public bool Repeated { get; private protected init; }
+
+    /// <summary>What whoever took the reading that gave this book should know of its instrument, one sentence each.</summary>
+    public IReadOnlyList<string> Warnings { get; private set; } = [];
 
     /// <summary>Where engine runs that take long are kept with it; null when it has no place for them.</summary>
     public virtual IDutyShelf? Shelf => null;
@@ -91,7 +95,10 @@ public abstract class BookFile
     /// <exception cref="BadInputException">There is no such change.</exception>
     public BookFile Switch(string id, bool on) => Take([book => new SwitchChange(book.Find(id).Id, on)]);
 
-    /// <summary>Adds a reading, taken under the changes that are on in the file; earlier ones stay.</summary>
+    /// <summary>
+    /// Adds a reading, taken under the changes that are on in the file; earlier ones stay. With an instrument of the book's and
+    /// no ± of its own it is kept with the instrument's at that moment.
+    /// </summary>
     /// <param name="path">"cylinder[1].bore".</param>
     /// <param name="text">The reading as a person writes it.</param>
     /// <param name="with">The instrument; empty when not said.</param>
@@ -104,7 +111,12 @@ public abstract class BookFile
     {
         var address = FieldCatalogue.Address(path);
         var value = KnownValue.Read(address.Field, text);
-        return Take([Reading(address, [("value", BookTree.Value(value, text, []))], Story(with, by, on, note, id))]);
+        return Warned(warnings => Take([book =>
+        {
+            var taken = TakenWith.Of(book.Now(), address, value, with, on);
+            warnings.AddRange(taken.Warnings);
+            return Reading(address, [("value", BookTree.Value(taken.Value, taken.Words(text), []))], Story(with, by, on, note, id))(book);
+        }]));
     }
 
     /// <summary>Adds a table from a file as a reading, and with it the conditions that its remarks state: all of it or nothing.</summary>
@@ -118,15 +130,25 @@ public abstract class BookFile
     public BookFile Measure(TableFile file, string with, string by, string on, string note, string id = "")
     {
         var table = Reading(file.Address, BookTree.Rows(file.Table), Story(with, by, on, note, id));
-        return Take(
+        return Warned(warnings => Take(
         [
             book =>
             {
                 file.Verify(book, change: null);
+                warnings.AddRange(TakenWith.Of(book.Now(), file.Address, KnownValue.Of(file.Address.Field, file.Table), with, on).Warnings);
                 return table(book);
             },
             .. file.Conditions.Select(c => Reading(file.Address with { Field = c.Key }, [("value", JsonPlace.Of(c.Value))], Story(with, by, on, note, ""))),
-        ]);
+        ]));
+    }
+
+    /// <summary>The book after an edit, with what came up while it was made.</summary>
+    private static BookFile Warned(Func<List<string>, BookFile> edit)
+    {
+        var warnings = new List<string>();
+        var after = edit(warnings);
+        after.Warnings = after.Repeated ? [] : warnings;
+        return after;
     }
 
     private static List<(string Name, JsonPlace Value)> Story(string with, string by, string on, string note, string id) =>

@@ -21,7 +21,7 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
         public string? From { get; init; }
 
         [CommandOption("--with <INSTRUMENT>")]
-        [Description("With which instrument.")]
+        [Description("With which instrument; the key of one of the book's, such as mic-25, and the reading is kept with its ± where it states none.")]
         public string With { get; init; } = "";
 
         [CommandOption("--by <NAME>")]
@@ -66,6 +66,11 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
         foreach (var taken in file.Book.Measurements.TakeLast(1 + (table?.Conditions.Count ?? 0)))
         {
             SetCommand.Echo(file.Book, taken.Address, taken.Value, "by this reading");
+        }
+
+        foreach (var warning in file.Warnings)
+        {
+            Out.Line("! " + warning);
         }
 
         return 0;

@@ -134,7 +134,7 @@ export class KeptReadings extends EventTarget {
 
     #answered(reading, response, answer) {
         if (response.ok && answer.id === reading.id) {
-            this.keep({ ...reading, state: 'stored', revision: answer.revision, stored: new Date().toISOString() });
+            this.keep({ ...reading, state: 'stored', revision: answer.revision, text: answer.kept ?? reading.text, warnings: answer.warnings, stored: new Date().toISOString() });
             this.dispatchEvent(new CustomEvent('stored', { detail: { reading, answer } }));
             return true;
         }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Changes;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
@@ -42,6 +43,7 @@ internal static class Bench
                 readings = book.Measurements.Where(m => m.Address == a).Select(m => new { text = m.Value.Content.ToString(), m.Value.Story, m.Value.Note }),
             }),
             instruments = Instruments(book),
+            own = ShopInstrument.All(now).Select(i => new { i.Name, dimension = i.Dimension.ToString(), spread = i.At(i.To ?? 0)?.Expanded, said = InstrumentLine.Of(i, Days.Today).Words(visitor.Imperial) }),
             people = book.Measurements.Select(m => m.Value.By).Where(b => b.Length > 0).Distinct(StringComparer.Ordinal),
         };
     }

@@ -65,7 +65,7 @@ internal static class ReadingsEndpoint
     private static object Acknowledged(BookFile after, TakenReading reading)
     {
         var added = after.Book.Measurements.FirstOrDefault(m => m.Id == reading.Id);
-        return new { id = reading.Id, repeated = after.Repeated, revision = added?.Revision ?? after.Revision, holds = Bench.Holds(after.Book.Now(), reading.Address) };
+        return new { id = reading.Id, repeated = after.Repeated, revision = added?.Revision ?? after.Revision, kept = added?.Value.Content.ToString(), warnings = after.Warnings, holds = Bench.Holds(after.Book.Now(), reading.Address) };
     }
 
     private static async Task<IResult> TakePhoto(string key, string path, string name, HttpContext context, Workshop workshop)

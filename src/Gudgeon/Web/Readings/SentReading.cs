@@ -2,6 +2,7 @@ using System.Globalization;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
 using Gudgeon.Web.Host;
@@ -30,11 +31,13 @@ internal sealed record SentReading(string? Id, string? Path, string? Text, strin
         var text = Wanted(Text, address.Path, "a value with its unit", LongestText);
         var value = KnownValue.Read(address.Field, text, How.Measured);
         BookRules.Verify(book with { Measurements = [.. book.Measurements, new Measurement(address, value, null)] });
+        var with = Wanted(With, address.Path, "the instrument", LongestName);
+        TakenWith.Of(book.Now(), address, value, with, On ?? "");
         return new TakenReading(
             Measurement.ReadId(Wanted(Id, address.Path, "an id", LongestText)),
             address,
             text,
-            Wanted(With, address.Path, "the instrument", LongestName),
+            with,
             Wanted(By, address.Path, "the person", LongestName),
             Time(address.Path),
             string.IsNullOrWhiteSpace(Note) ? "" : Wanted(Note, address.Path, "a note", LongestText));
