@@ -89,7 +89,13 @@ function unitNow() {
 function spreadNow() {
     const { dimension } = fieldOf();
     const told = liking.spreads[`${liking.with}|${dimension}`];
-    return told === undefined ? bench.instruments.find(i => i.name === liking.with)?.spreads[dimension] ?? null : told;
+    return told !== undefined ? told : ownNow() ? null : bench.instruments.find(i => i.name === liking.with)?.spreads[dimension] ?? null;
+}
+
+/** The instrument in hand where it is one of the book's: the book then adds its ± to a reading that states none. */
+function ownNow() {
+    const name = liking.with.trim().replaceAll(' ', '-').toLowerCase();
+    return bench.own.find(i => i.name.toLowerCase() === name);
 }
 
 // ---- picking a part
@@ -142,7 +148,7 @@ function drawTake() {
     find('place').textContent = nameOf(place);
     find('unit').replaceChildren(...bench.units[field.dimension].map(u => made('option', { value: u.symbol }, u.symbol || 'plain number')));
     find('unit').value = unitNow().symbol;
-    find('instruments').replaceChildren(...[...new Set([...liking.instruments, ...bench.instruments.map(i => i.name)])].map(n => made('option', { value: n })));
+    find('instruments').replaceChildren(...[...new Set([...liking.instruments, ...bench.own.map(i => i.name), ...bench.instruments.map(i => i.name)])].map(n => made('option', { value: n })));
     find('people').replaceChildren(...[...new Set([bench.who, ...bench.people])].map(n => made('option', { value: n })));
     find('with').value = liking.with;
     find('by').value = liking.who;
@@ -160,8 +166,9 @@ function drawWith() {
     const spread = spreadNow();
     find('spread').value = spread?.text ?? '';
     find('spread-unit').textContent = spread?.unit ?? unitNow().symbol;
+    const known = spread ? ` ± ${withUnit(spread.text, spread.unit)}` : ownNow() ? ` (${ownNow().said})` : ', ± not known';
     find('with-words').textContent = liking.with
-        ? `${liking.with}${spread ? ` ± ${withUnit(spread.text, spread.unit)}` : ', ± not known'}; read by ${liking.who}`
+        ? `${liking.with}${known}; read by ${liking.who}`
         : 'With which instrument?';
 }
 
@@ -289,7 +296,7 @@ function reckon() {
         number: typed,
         unit: unit.symbol,
         si: Number(typed) * unit.factor + unit.offset,
-        spreadSi: spread ? Number(spread.text) * factor : 0,
+        spreadSi: spread ? Number(spread.text) * factor : ownNow()?.dimension === fieldOf().dimension ? ownNow().spread ?? 0 : 0,
     };
 }
 
@@ -358,6 +365,7 @@ function row(reading) {
         made('span', { class: 'what number' }, reading.text),
         elsewhere && made('span', {}, elsewhere),
         made('span', { class: 'quiet' }, made('span', { class: 'mark', 'aria-hidden': 'true' }, mark), words),
+        ...(reading.warnings ?? []).map(w => made('p', { class: 'caution' }, w)),
         reading.state === 'refused' && made('p', { class: 'refused' }, reading.sentence),
         reading.state === 'refused' && made('div', { class: 'row' },
             made('button', { type: 'button', click: () => correct(reading) }, 'Correct', made('span', { class: 'unseen' }, ` ${reading.text}`)),
@@ -474,6 +482,7 @@ function finding(f) {
         made('p', {}, made('strong', {}, f.index ? `${f.title}, ${f.index} ` : `${f.title} `), mark),
         details && made('p', {}, details),
         f.advice && made('p', {}, f.advice),
+        ...f.remedies.map(words => made('p', {}, `To decide it: ${words}`)),
         f.caution && f.verdict !== 'Holds' && made('p', { class: 'caution' }, f.caution));
 }
 
