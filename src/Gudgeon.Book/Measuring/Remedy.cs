@@ -42,7 +42,7 @@ public sealed record Remedy(string Source, string Instrument, double Cost, int R
         from c in read
         let si = c.Found.Value.Si
         from instrument in instruments
-        where instrument.Dimension == c.Found.Value.Field.Dimension && instrument.Reaches(si)
+        where instrument.Suits(c.Found.Value.Field) && instrument.Reaches(si)
         let own = instrument.At(si)
         where own is { } u && u.Standard < c.Found.Value.StandardUncertainty && Decides(finding, c, u.Standard)
         orderby own.Value.Standard

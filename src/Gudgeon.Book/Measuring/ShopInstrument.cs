@@ -82,6 +82,13 @@ public sealed class ShopInstrument
     /// <param name="si">The reading.</param>
     public bool Reaches(double si) => Math.Abs(si) >= (From ?? 0) && Math.Abs(si) <= (To ?? double.PositiveInfinity);
 
+    /// <summary>Whether a field is usually measured with such an instrument; where the field names none, whether it measures what the field is.</summary>
+    public bool Suits(Field field)
+    {
+        var named = Enum.GetValues<InstrumentKind>().Where(k => field.Measured.Contains(EnumWords.Of(k.ToString()), StringComparison.OrdinalIgnoreCase)).ToList();
+        return field.Dimension == Dimension && (named.Count == 0 || named.Contains(Kind));
+    }
+
     /// <summary>Whether its calibration has run out on a day.</summary>
     public bool Overdue(DateOnly day) => Due is { } due && day > due;
 

@@ -34,11 +34,11 @@ public class RemedyTests
     }
 
     [Fact]
-    public void One_that_is_overdue_cannot_reach_or_measures_something_else_is_not()
+    public void One_that_is_overdue_cannot_reach_or_is_of_another_kind_is_not()
     {
         var overdue = Gauge(Squish, "overdue", "0.005 mm", "1", ("due", "2026-05-31"));
         var far = Gauge(overdue, "far", "0.005 mm", "1", ("from", "5 mm"));
-        var book = far.Set(("instrument[scale].kind", "scale"), ("instrument[scale].error", "0.1 g"));
+        var book = far.Set(("instrument[scale].kind", "scale"), ("instrument[scale].error", "0.1 g"), ("instrument[mic].kind", "micrometer"), ("instrument[mic].error", "0.004 mm"));
         var remedy = Assert.Single(For(book));
         Assert.Equal("neither an instrument of the book nor up to 30 repeats of one reading would decide it: cylinder.deckHeight would have to be known to ± 0.024318 mm", remedy.Words);
         Assert.Equal("overdue", Assert.Single(Remedy.For(Appraisal.Of(book, "squish", "1"), book.Now(), Today.AddDays(-1))).Instrument);
