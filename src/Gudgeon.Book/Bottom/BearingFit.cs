@@ -41,6 +41,9 @@ internal static class BearingFit
     /// <summary>Housing bore, m; NaN and noted as missing when it is not known.</summary>
     public static double Housing(View view, string index) => Single(view, Bearing.Housing, Bearing.HousingTable, index);
 
+    /// <summary>Thermal expansion of the housing, 1/K: of a light-alloy case for mains and of a steel rod for big ends where nothing is said.</summary>
+    public static double HousingExpansion(View view, string index) => view.AmountOr(Bearing.HousingExpansion, IsBigEnd(index) ? 12e-6 : 21e-6, index);
+
     /// <summary>Diametral clearance, cold, m.</summary>
     public static double Clearance(View view, string index) => view.Work(ShellClearance.Clearance, Housing(view, index), view.Amount(Bearing.ShellThickness, index), Journal(view, index), 0.0);
 

@@ -106,16 +106,17 @@ public abstract class BookFile
     /// <param name="on">When; empty when not said.</param>
     /// <param name="note">Anything else worth knowing.</param>
     /// <param name="id">A GUID made where it was read, so that a reading sent again is not taken again (<see cref="Repeated"/>); empty for none.</param>
+    /// <param name="at">At which temperatures a length was read, so that it is kept as it is at 20 °C; null when not said.</param>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
-    public BookFile Measure(string path, string text, string with, string by, string on, string note, string id = "")
+    public BookFile Measure(string path, string text, string with, string by, string on, string note, string id = "", ReadAt? at = null)
     {
         var address = FieldCatalogue.Address(path);
         var value = KnownValue.Read(address.Field, text);
         return Warned(warnings => Take([book =>
         {
-            var taken = TakenWith.Of(book.Now(), address, value, with, on);
+            var taken = TakenWith.Of(book.Now(), address, value, with, on, at);
             warnings.AddRange(taken.Warnings);
-            return Reading(address, [("value", BookTree.Value(taken.Value, taken.Words(text), []))], Story(with, by, on, note, id))(book);
+            return Reading(address, [("value", BookTree.Value(taken.Value, taken.Words(text), []))], Story(with, by, on, string.Join("; ", new[] { note, taken.Value.Note }.Where(n => n.Length > 0)), id))(book);
         }]));
     }
 

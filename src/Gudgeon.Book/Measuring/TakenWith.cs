@@ -23,8 +23,15 @@ public sealed record TakenWith(KnownValue Value, IReadOnlyList<string> Warnings)
     /// <param name="value">The reading as written.</param>
     /// <param name="with">The instrument as named; one that is none of the book's changes nothing.</param>
     /// <param name="on">When, as written.</param>
-    /// <exception cref="BadInputException">The instrument cannot show such a reading.</exception>
-    public static TakenWith Of(Snapshot now, FieldAddress address, KnownValue value, string with, string on)
+    /// <param name="at">At which temperatures; null when not said.</param>
+    /// <exception cref="BadInputException">The instrument cannot show such a reading, or it cannot be brought to 20 °C.</exception>
+    public static TakenWith Of(Snapshot now, FieldAddress address, KnownValue value, string with, string on, ReadAt? at = null)
+    {
+        var taken = By(now, address, value, with, on);
+        return at is null ? taken : taken with { Value = at.Corrected(now, address, taken.Value) };
+    }
+
+    private static TakenWith By(Snapshot now, FieldAddress address, KnownValue value, string with, string on)
     {
         // What is read of an instrument itself, its zero, is not a reading with it.
         if (address.Field.Subject == Instrument.Kind.Subject || ShopInstrument.Find(now, with) is not { } instrument)

@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.Globalization;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Values;
 using Spectre.Console.Cli;
 
@@ -10,6 +11,8 @@ namespace Gudgeon.Cli;
 /// <summary>gudgeon measure: adds a reading; earlier ones stay.</summary>
 internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
 {
+    internal const string MadeOfHelp = "What the part is made of: its thermal expansion, such as 23µm/(m·K), or a material of the handbook, such as \"steel 42CrMo4\"; by the part's own field when left out.";
+
     internal sealed class Settings : CommandSettings
     {
         [CommandArgument(0, "<[BOOK] PATH VALUE>")]
@@ -36,6 +39,18 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
         [Description("Anything else worth knowing.")]
         public string Note { get; init; } = "";
 
+        [CommandOption("--part-at <TEMPERATURE>")]
+        [Description("Temperature of the part, such as 26°C or \"26 ± 0.5 °C\": a length is kept as it is at 20 °C (ISO 1), and its ± counts what the temperatures leave uncertain. With --tool-at.")]
+        public string PartAt { get; init; } = "";
+
+        [CommandOption("--tool-at <TEMPERATURE>")]
+        [Description("Temperature of the instrument, which is taken to be of steel.")]
+        public string ToolAt { get; init; } = "";
+
+        [CommandOption("--made-of <MATERIAL>")]
+        [Description(MadeOfHelp)]
+        public string MadeOf { get; init; } = "";
+
         [CommandOption("--id <GUID>")]
         [Description("An id made where it was read, so that a reading sent again is not taken again.")]
         public string Id { get; init; } = "";
@@ -53,9 +68,15 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
 
         var on = settings.On.Length > 0 ? settings.On : DateTimeOffset.Now.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
         var table = settings.From is null ? null : TableFile.Open(rest[0], settings.From);
+        var at = ReadAt.Said(rest[0], settings.PartAt, settings.ToolAt, settings.MadeOf);
+        if (at is not null && table is not null)
+        {
+            throw new BadInputException($"{rest[0]}: a table is kept as it was read; gudgeon measuring-plan brings its mean to 20 °C");
+        }
+
         var open = BookFile.Open(book, Hand.Here(settings.By));
         var file = table is null
-            ? open.Measure(rest[0], rest[1], settings.With, settings.By, on, settings.Note, settings.Id)
+            ? open.Measure(rest[0], rest[1], settings.With, settings.By, on, settings.Note, settings.Id, at)
             : open.Measure(table, settings.With, settings.By, on, settings.Note, settings.Id);
         if (file.Repeated)
         {

@@ -114,13 +114,13 @@ export class KeptReadings extends EventTarget {
 
     /** Sends one reading; false when it must be tried again. */
     async #post(reading) {
-        const { id, path, text, by, on, note } = reading;
+        const { id, path, text, by, on, note, partAt, toolAt } = reading;
         let response, answer;
         try {
             response = await fetch(this.#url, {
                 method: 'POST',
                 headers: { 'Content-Type': 'application/json' },
-                body: JSON.stringify({ id, path, text, with: reading.with, by, on, note }),
+                body: JSON.stringify({ id, path, text, with: reading.with, by, on, note, partAt, toolAt }),
                 signal: AbortSignal.timeout(PATIENCE),
             });
             answer = response.headers.get('Content-Type')?.includes('json') ? await response.json() : { sentence: await response.text() };

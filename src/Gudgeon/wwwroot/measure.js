@@ -150,6 +150,7 @@ function drawTake() {
     find('unit').value = unitNow().symbol;
     find('instruments').replaceChildren(...[...new Set([...liking.instruments, ...bench.own.map(i => i.name), ...bench.instruments.map(i => i.name)])].map(n => made('option', { value: n })));
     find('people').replaceChildren(...[...new Set([bench.who, ...bench.people])].map(n => made('option', { value: n })));
+    find('degrees').hidden = field.dimension !== 'Length';
     find('with').value = liking.with;
     find('by').value = liking.who;
     find('bench-with').open = !liking.with || !liking.who;
@@ -273,6 +274,9 @@ function lacking() {
     if (!liking.who) {
         return { sentence: 'Who read it?', field: 'by' };
     }
+    if (fieldOf().dimension === 'Length' && !find('part-at').value.trim() !== !find('tool-at').value.trim()) {
+        return { sentence: 'A reading is brought to 20 °C by two temperatures: that of the part and that of the instrument. Give both or neither.', field: find('part-at').value.trim() ? 'tool-at' : 'part-at' };
+    }
     const spread = spreadNow();
     return spread && !(Number(spread.text) > 0) ? { sentence: `The ± of the instrument: given '${spread.text}', wanted a number such as 0.006, or nothing.`, field: 'spread' } : null;
 }
@@ -293,11 +297,19 @@ function reckon() {
         by: liking.who,
         on: new Date(now.getTime() - now.getTimezoneOffset() * 60000).toISOString().slice(0, 19),
         note: find('note').value.trim(),
+        ...temperatures(),
         number: typed,
         unit: unit.symbol,
         si: Number(typed) * unit.factor + unit.offset,
         spreadSi: spread ? Number(spread.text) * factor : ownNow()?.dimension === fieldOf().dimension ? ownNow().spread ?? 0 : 0,
     };
+}
+
+/** At which temperatures a length is read, when both are said: the book brings it to 20 °C. */
+function temperatures() {
+    const [part, tool] = ['part-at', 'tool-at'].map(f => find(f).value.trim().replace(',', '.'));
+    const unit = bench.imperial ? '°F' : '°C';
+    return fieldOf().dimension === 'Length' && part && tool ? { partAt: withUnit(part, unit), toolAt: withUnit(tool, unit) } : {};
 }
 
 /** Asks, and says whether the answer was yes. */
@@ -417,7 +429,7 @@ function dayOf(date) {
 function commands() {
     const quoted = text => `'${text.replaceAll("'", "'\\''")}'`;
     return kept.all.filter(r => r.state !== 'stored')
-        .map(r => `gudgeon measure ${quoted(bench.book)} ${quoted(r.path)} ${quoted(r.text)} --with ${quoted(r.with)} --by ${quoted(r.by)} --on ${quoted(r.on)} --id ${r.id}${r.note ? ` --note ${quoted(r.note)}` : ''}`)
+        .map(r => `gudgeon measure ${quoted(bench.book)} ${quoted(r.path)} ${quoted(r.text)} --with ${quoted(r.with)} --by ${quoted(r.by)} --on ${quoted(r.on)} --id ${r.id}${r.note ? ` --note ${quoted(r.note)}` : ''}${r.partAt ? ` --part-at ${quoted(r.partAt)} --tool-at ${quoted(r.toolAt)}` : ''}`)
         .join('\n');
 }
 
