@@ -1,30 +1,9 @@
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Bearings;
 
 namespace Gudgeon.Book.Bottom;
-
-/// <summary>How round and straight the readings of a journal or a housing are. SI.</summary>
-/// <param name="Mean">Mean of all readings, m.</param>
-/// <param name="Least">Least reading, m.</param>
-/// <param name="Greatest">Greatest reading, m.</param>
-/// <param name="OutOfRound">Greatest difference of the two axes at a station, m.</param>
-/// <param name="Taper">Greatest difference between stations of the same axis, m.</param>
-public sealed record Roundness(double Mean, double Least, double Greatest, double OutOfRound, double Taper)
-{
-    /// <summary>Of a table of readings; null when the book has none.</summary>
-    public static Roundness? Of(View view, Field field, string index)
-    {
-        if (view.TableIf(field, index) is not { } table)
-        {
-            return null;
-        }
-
-        var (first, second) = (table["first"], table["second"]);
-        var all = first.Concat(second).ToList();
-        return new Roundness(all.Average(), all.Min(), all.Max(), first.Zip(second, (a, b) => Math.Abs(a - b)).Max(), Math.Max(first.Max() - first.Min(), second.Max() - second.Min()));
-    }
-}
 
 /// <summary>What makes the clearance of a shell bearing, cold. A reading by itself wins over the mean of a table.</summary>
 internal static class BearingFit

@@ -2,7 +2,8 @@
 import { KeptReadings, newId } from './kept-readings.js';
 
 const bench = JSON.parse(find('bench').textContent);
-const places = new Map(bench.places.map(p => [p.path, p]));
+const all = [...bench.places, ...bench.plans];
+const places = new Map(all.map(p => [p.path, p]));
 const kept = new KeptReadings(bench.book);
 const liking = recall();
 
@@ -47,7 +48,12 @@ function fieldOf(of = place) {
 }
 
 function nameOf(of) {
-    return `${of.part}: ${fieldOf(of).label}`;
+    return `${of.part}: ${labelOf(of)}`;
+}
+
+/** A plan has a name of its own, and the units of the field of which it takes the mean. */
+function labelOf(of) {
+    return of.label ?? fieldOf(of).label;
 }
 
 function withUnit(number, unit) {
@@ -62,7 +68,7 @@ function unitOf(field, symbol) {
 // ---- what is remembered on this device
 
 function recall() {
-    const fresh = { who: bench.who, whoWas: bench.who, with: '', units: {}, spreads: {}, instruments: [] };
+    const fresh = { who: bench.who, whoWas: bench.who, with: '', units: {}, spreads: {}, instruments: [], steps: {}, rounds: 1 };
     try {
         const known = { ...fresh, ...JSON.parse(localStorage.getItem(`gudgeon-bench:${bench.book}`) ?? '{}') };
         return known.whoWas === bench.who ? known : { ...known, who: bench.who, whoWas: bench.who };
@@ -102,12 +108,12 @@ function ownNow() {
 
 function drawPlaces() {
     const words = find('search').value.toLowerCase().split(/\s+/).filter(w => w);
-    const fits = bench.places.filter(p => words.every(w => `${nameOf(p)} ${p.path}`.toLowerCase().includes(w)));
+    const fits = all.filter(p => words.every(w => `${nameOf(p)} ${p.path}`.toLowerCase().includes(w)));
     const parts = new Set(fits.map(p => p.part));
     const wanted = fits.filter(p => p.wanted);
     find('places').replaceChildren(
         ...(wanted.length ? [group('Wanted by a change', wanted, p => nameOf(p), true)] : []),
-        ...[...parts].map(part => group(part, fits.filter(p => p.part === part), p => fieldOf(p).label, words.length > 0)));
+        ...[...parts].map(part => group(part, fits.filter(p => p.part === part), labelOf, words.length > 0)));
     find('none').textContent = fits.length ? '' : 'No part that can be measured is called so.';
 }
 
@@ -150,7 +156,7 @@ function drawTake() {
     find('unit').value = unitNow().symbol;
     find('instruments').replaceChildren(...[...new Set([...liking.instruments, ...bench.own.map(i => i.name), ...bench.instruments.map(i => i.name)])].map(n => made('option', { value: n })));
     find('people').replaceChildren(...[...new Set([bench.who, ...bench.people])].map(n => made('option', { value: n })));
-    find('degrees').hidden = field.dimension !== 'Length';
+    find('degrees').hidden = !!place.steps || field.dimension !== 'Length';
     find('with').value = liking.with;
     find('by').value = liking.who;
     find('bench-with').open = !liking.with || !liking.who;
@@ -160,6 +166,7 @@ function drawTake() {
     drawWith();
     drawUsual();
     drawHolds();
+    drawPlan();
     say('');
 }
 
@@ -243,14 +250,20 @@ async function take() {
         }
         return;
     }
-    const reading = reckon();
+    const reading = place.steps ? null : reckon();
     const { low, high, label } = fieldOf();
-    const out = (low !== null && reading.si < low) || (high !== null && reading.si > high);
-    if (out && !await ask(`${label} of ${withUnit(reading.number, reading.unit)} is outside what is usual (${usual(unitNow())}): take it all the same?`, 'Take it all the same')) {
+    const [number, unit] = [typed, unitNow()];
+    const si = Number(number) * unit.factor + unit.offset;
+    const out = (low !== null && si < low) || (high !== null && si > high);
+    if (out && !await ask(`${label} of ${withUnit(number, unit.symbol)} is outside what is usual (${usual(unitNow())}): take it all the same?`, 'Take it all the same')) {
         find('display').focus();
         return;
     }
-    kept.keep(reading);
+    if (reading) {
+        kept.keep(reading);
+    } else {
+        step(number, unit.symbol);
+    }
     if (correcting) {
         kept.drop(correcting);
         correcting = '';
@@ -261,6 +274,62 @@ async function take() {
     find('display').focus({ preventScroll: true });
     draw();
     kept.send();
+}
+
+// ---- a plan: one reading after the other, kept in the book together when the last is there
+
+/** What was read of the plan in hand so far, each with the unit that it was read in. */
+function stepsDone() {
+    return liking.steps[place.path] ??= [];
+}
+
+function stepsWanted() {
+    return place.steps.length * liking.rounds;
+}
+
+/** Keeps one reading of a plan on this device; with the last of them all go to the book as one table. */
+function step(number, unit) {
+    const done = stepsDone();
+    done.push({ number, unit });
+    if (done.length === stepsWanted()) {
+        kept.keep({ ...reckon(), number: '', si: 0, spreadSi: 0, text: tableOf(done), partAt: undefined, toolAt: undefined });
+        delete liking.steps[place.path];
+    }
+    remember();
+    drawPlan();
+}
+
+/** The readings as a table is written: station, first axis, second axis. */
+function tableOf(done) {
+    const rows = [];
+    for (let i = 0; i < done.length; i += 2) {
+        const at = place.steps[i % place.steps.length].at * 1000;
+        rows.push(`${figures(at)} mm at ${withUnit(done[i].number, done[i].unit)} at ${withUnit(done[i + 1].number, done[i + 1].unit)}`);
+    }
+    return rows.join('; ');
+}
+
+function stepBack() {
+    stepsDone().pop();
+    remember();
+    drawPlan();
+    find('display').focus();
+}
+
+function drawPlan() {
+    find('plan').hidden = !place?.steps;
+    if (!place?.steps) {
+        return;
+    }
+    const done = stepsDone();
+    const next = place.steps[done.length % place.steps.length];
+    const [unit, round] = [unitNow(), Math.floor(done.length / place.steps.length) + 1];
+    const at = withUnit(figures((next.at - unit.offset) / unit.factor, 4), unit.symbol);
+    find('next').textContent = `Reading ${done.length + 1} of ${stepsWanted()}: ${next.name}, ${at} in, ${next.axis}${liking.rounds > 1 ? `, round ${round}` : ''}`;
+    find('rounds').value = liking.rounds;
+    find('rounds').disabled = done.length > 0;
+    find('step-back').disabled = done.length === 0;
+    find('steps').replaceChildren(...done.map((d, i) => made('li', {}, `${withUnit(d.number, d.unit)}, ${place.steps[i % place.steps.length].name}, ${place.steps[i % place.steps.length].axis}`)));
 }
 
 /** What is missing before a reading can be taken; null when nothing is. */
@@ -274,7 +343,7 @@ function lacking() {
     if (!liking.who) {
         return { sentence: 'Who read it?', field: 'by' };
     }
-    if (fieldOf().dimension === 'Length' && !find('part-at').value.trim() !== !find('tool-at').value.trim()) {
+    if (!place.steps && fieldOf().dimension === 'Length' && !find('part-at').value.trim() !== !find('tool-at').value.trim()) {
         return { sentence: 'A reading is brought to 20 °C by two temperatures: that of the part and that of the instrument. Give both or neither.', field: find('part-at').value.trim() ? 'tool-at' : 'part-at' };
     }
     const spread = spreadNow();
@@ -402,6 +471,10 @@ async function discard(reading) {
 
 /** Mean, scatter and ± of what was read here today of this field by this person with this instrument, as the book reckons them. */
 function drawMean(all) {
+    if (place.steps) {
+        find('mean').textContent = '';
+        return;
+    }
     const today = dayOf(new Date());
     const same = all.filter(r => r.state !== 'refused' && r.path === place.path && r.with === liking.with && r.by === liking.who && dayOf(new Date(r.at)) === today);
     const unit = unitNow();
@@ -541,8 +614,15 @@ find('unit').addEventListener('change', () => {
     remember();
     drawWith();
     drawUsual();
+    drawPlan();
     draw();
 });
+find('rounds').addEventListener('change', () => {
+    liking.rounds = Number(find('rounds').value);
+    remember();
+    drawPlan();
+});
+find('step-back').addEventListener('click', stepBack);
 find('search').addEventListener('input', drawPlaces);
 find('other').addEventListener('click', () => choose(null, true));
 find('take-it').addEventListener('click', take);
