@@ -116,7 +116,7 @@ public abstract class BookFile
         {
             var taken = TakenWith.Of(book.Now(), address, value, with, on, at);
             warnings.AddRange(taken.Warnings);
-            return Reading(address, [("value", BookTree.Value(taken.Value, taken.Words(text), []))], Story(with, by, on, string.Join("; ", new[] { note, taken.Value.Note }.Where(n => n.Length > 0)), id))(book);
+            return Reading(address, [("value", BookTree.Value(taken.Value, taken.Words(text), []))], Story(with, by, on, Noted(note, taken.Value), id))(book);
         }]));
     }
 
@@ -142,6 +142,41 @@ public abstract class BookFile
             .. file.Conditions.Select(c => Reading(file.Address with { Field = c.Key }, [("value", JsonPlace.Of(c.Value))], Story(with, by, on, note, ""))),
         ]));
     }
+
+    /// <summary>Adds the readings of a sheet: all of them or none. One whose id the book knows is passed over.</summary>
+    /// <param name="readings">The readings.</param>
+    /// <param name="taken">How many were taken that the book did not have.</param>
+    /// <exception cref="BadInputException">Refused, with the line of the sheet; the book is as it was.</exception>
+    public BookFile Measure(IReadOnlyList<SheetReading> readings, out int taken)
+    {
+        var before = 0;
+        var after = Warned(warnings => Take([.. readings.Select((r, i) => (Func<BuildBook, Edit>)(book =>
+        {
+            before = i == 0 ? book.Measurements.Count : before;
+            return Made(r, book, warnings);
+        }))], each: true));
+        taken = after.Book.Measurements.Count - before;
+        return after;
+    }
+
+    /// <summary>A reading of a sheet; what is wrong with it names its line.</summary>
+    private static Edit Made(SheetReading r, BuildBook book, List<string> warnings)
+    {
+        try
+        {
+            var value = TakenWith.Of(book.Now(), r.Address, KnownValue.Read(r.Address.Field, r.Text), r.With, r.On, r.Degrees);
+            BookRules.Verify(book with { Measurements = [.. book.Measurements, new Measurement(r.Address, value.Value, null)] });
+            warnings.AddRange(value.Warnings.Except(warnings, StringComparer.Ordinal));
+            return Reading(r.Address, [("value", BookTree.Value(value.Value, value.Words(r.Text), []))], Story(r.With, r.By, r.On, Noted(r.Note, value.Value), r.Id))(book);
+        }
+        catch (BadInputException e)
+        {
+            throw new BadInputException($"{r.At}: {e.Message}");
+        }
+    }
+
+    /// <summary>What the person noted, and what came to it as the reading was taken.</summary>
+    private static string Noted(string note, KnownValue taken) => string.Join("; ", new[] { note, taken.Note }.Where(n => n.Length > 0));
 
     /// <summary>The book after an edit, with what came up while it was made.</summary>
     private static BookFile Warned(Func<List<string>, BookFile> edit)
@@ -177,9 +212,10 @@ public abstract class BookFile
 
     /// <summary>
     /// Makes edits one after the other from the book as it stands in the file, verifies what each comes to and writes them:
-    /// all or none, with no other edit between. A reading that was taken before ends them there.
+    /// all or none, with no other edit between. A reading that was taken before ends them there, or is passed over where
+    /// <paramref name="each"/> of them stands for itself.
     /// </summary>
-    protected abstract BookFile Take(IReadOnlyList<Func<BuildBook, Edit>> makes, int? basedOn = null);
+    protected abstract BookFile Take(IReadOnlyList<Func<BuildBook, Edit>> makes, int? basedOn = null, bool each = false);
 
     /// <summary>The build that a tree describes, verified.</summary>
     /// <param name="root">The tree.</param>

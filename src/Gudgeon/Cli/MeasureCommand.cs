@@ -15,13 +15,17 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
 
     internal sealed class Settings : CommandSettings
     {
-        [CommandArgument(0, "<[BOOK] PATH VALUE>")]
-        [Description("The book, the only one in this folder when left out; the path of a field; the reading, such as cylinder[[1]].bore \"94.012 mm ± 0.006 mm\"; no reading with --from.")]
+        [CommandArgument(0, "[WORDS]")]
+        [Description("The book, the only one in this folder when left out; the path of a field; the reading, such as cylinder[[1]].bore \"94.012 mm ± 0.006 mm\"; no reading with --from, neither with --csv.")]
         public string[] Words { get; init; } = [];
 
         [CommandOption("--from <FILE>")]
         [Description(SetCommand.TableHelp)]
         public string? From { get; init; }
+
+        [CommandOption("--csv <FILE>")]
+        [Description("Readings of several fields, one to a line, under the headings field, value, unit, with, by, on, note, id, part at, tool at, made of: all of them or none; field and value must be there. A line without with, by or on has those given here.")]
+        public string? Csv { get; init; }
 
         [CommandOption("--with <INSTRUMENT>")]
         [Description("With which instrument; the key of one of the book's, such as mic-25, and the reading is kept with its ± where it states none.")]
@@ -58,6 +62,12 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
+        var on = settings.On.Length > 0 ? settings.On : DateTimeOffset.Now.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+        if (settings.Csv is not null)
+        {
+            return Sheet(settings, on);
+        }
+
         var (book, rest) = settings.From is null
             ? Books.Split(settings.Words, 2, "gudgeon measure [BOOK] PATH VALUE --with INSTRUMENT --by NAME")
             : Books.Split(settings.Words, 1, "gudgeon measure [BOOK] PATH --from FILE --with INSTRUMENT --by NAME");
@@ -66,7 +76,6 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
             throw new BadInputException($"{rest[0]}: a reading needs the instrument and the person: --with INSTRUMENT --by NAME");
         }
 
-        var on = settings.On.Length > 0 ? settings.On : DateTimeOffset.Now.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
         var table = settings.From is null ? null : TableFile.Open(rest[0], settings.From);
         var at = ReadAt.Said(rest[0], settings.PartAt, settings.ToolAt, settings.MadeOf);
         if (at is not null && table is not null)
@@ -89,11 +98,30 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
             SetCommand.Echo(file.Book, taken.Address, taken.Value, "by this reading");
         }
 
+        Warn(file);
+        return 0;
+    }
+
+    private static int Sheet(Settings settings, string on)
+    {
+        var (book, _) = Books.Split(settings.Words, 0, "gudgeon measure [BOOK] --csv FILE --with INSTRUMENT --by NAME");
+        var readings = ReadingSheet.Open(settings.Csv!, settings.With, settings.By, on);
+        var file = BookFile.Open(book, Hand.Here(settings.By)).Measure(readings, out var taken);
+        foreach (var reading in file.Book.Measurements.TakeLast(taken))
+        {
+            SetCommand.Echo(file.Book, reading.Address, reading.Value, "by this reading");
+        }
+
+        Out.Line($"{taken} of {readings.Count} {(readings.Count == 1 ? "reading" : "readings")} taken{(taken < readings.Count ? "; the others were taken before" : "")}");
+        Warn(file);
+        return 0;
+    }
+
+    private static void Warn(BookFile file)
+    {
         foreach (var warning in file.Warnings)
         {
             Out.Line("! " + warning);
         }
-
-        return 0;
     }
 }

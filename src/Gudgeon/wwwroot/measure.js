@@ -364,7 +364,7 @@ function reckon() {
         text: withUnit(typed, unit.symbol) + (spread ? ` ± ${withUnit(spread.text, spread.unit)}` : ''),
         with: liking.with,
         by: liking.who,
-        on: new Date(now.getTime() - now.getTimezoneOffset() * 60000).toISOString().slice(0, 19),
+        on: localTime(now),
         note: find('note').value.trim(),
         ...temperatures(),
         number: typed,
@@ -372,6 +372,10 @@ function reckon() {
         si: Number(typed) * unit.factor + unit.offset,
         spreadSi: spread ? Number(spread.text) * factor : ownNow()?.dimension === fieldOf().dimension ? ownNow().spread ?? 0 : 0,
     };
+}
+
+function localTime(now) {
+    return new Date(now.getTime() - now.getTimezoneOffset() * 60000).toISOString().slice(0, 19);
 }
 
 /** At which temperatures a length is read, when both are said: the book brings it to 20 °C. */
@@ -589,6 +593,24 @@ async function photo() {
     find('photo').value = '';
 }
 
+/** Sends pasted readings; they are not kept on this device, so they stay in the box until the book has them. */
+async function paste() {
+    const said = find('paste-said');
+    const words = new URLSearchParams({ with: liking.with, by: liking.who, on: localTime(new Date()).slice(0, 16).replace('T', ' ') });
+    said.textContent = 'Being sent…';
+    try {
+        const response = await fetch(`/book/${encodeURIComponent(bench.book)}/sheets?${words}`, { method: 'POST', headers: { 'Content-Type': 'text/csv' }, body: find('sheet').value });
+        const answer = response.headers.get('Content-Type')?.includes('json') ? await response.json() : { sentence: await response.text() };
+        said.textContent = [answer.sentence, ...(answer.warnings ?? [])].join(' ');
+        said.classList.toggle('refused', !response.ok);
+        if (response.ok) {
+            find('sheet').value = '';
+        }
+    } catch {
+        said.textContent = 'The readings were not sent, for the program cannot be reached; they are still in the box, send them again later.';
+    }
+}
+
 // ---- beginning
 
 function liked(field, take) {
@@ -627,6 +649,7 @@ find('search').addEventListener('input', drawPlaces);
 find('other').addEventListener('click', () => choose(null, true));
 find('take-it').addEventListener('click', take);
 find('copy').addEventListener('click', copy);
+find('paste').addEventListener('click', paste);
 find('photo')?.addEventListener('change', photo);
 document.querySelectorAll('[data-key]').forEach(b => b.addEventListener('click', () => press(b.dataset.key)));
 document.addEventListener('keydown', typedKey);
