@@ -114,7 +114,7 @@ internal sealed class MeasuringPlanCommand : Command<MeasuringPlanCommand.Settin
             throw new BadInputException(results.Count == 0 ? "--keep: no part asked for has readings at stations yet" : "--keep: a reading needs the person: --by NAME");
         }
 
-        var file = BookFile.Open(Books.Find(settings.Path), Gudgeon.Book.Store.Hand.Here(settings.By));
+        var file = BookFile.Open(Books.Find(settings.Path), Hand.Here(settings.By));
         foreach (var (plan, result) in results)
         {
             var value = now.Find(plan.Table)!.Value;
