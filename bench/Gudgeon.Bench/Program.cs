@@ -49,6 +49,12 @@ if (args is ["shims"])
     return;
 }
 
+if (args is ["monte-carlo"])
+{
+    MonteCarloBench.Rate();
+    return;
+}
+
 BookBench.Sweep();
 BookBench.Recheck();
 WhatIfBench.Sliders();

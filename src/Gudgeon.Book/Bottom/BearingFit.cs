@@ -1,30 +1,9 @@
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Bearings;
 
 namespace Gudgeon.Book.Bottom;
-
-/// <summary>How round and straight the readings of a journal or a housing are. SI.</summary>
-/// <param name="Mean">Mean of all readings, m.</param>
-/// <param name="Least">Least reading, m.</param>
-/// <param name="Greatest">Greatest reading, m.</param>
-/// <param name="OutOfRound">Greatest difference of the two axes at a station, m.</param>
-/// <param name="Taper">Greatest difference between stations of the same axis, m.</param>
-public sealed record Roundness(double Mean, double Least, double Greatest, double OutOfRound, double Taper)
-{
-    /// <summary>Of a table of readings; null when the book has none.</summary>
-    public static Roundness? Of(View view, Field field, string index)
-    {
-        if (view.TableIf(field, index) is not { } table)
-        {
-            return null;
-        }
-
-        var (first, second) = (table["first"], table["second"]);
-        var all = first.Concat(second).ToList();
-        return new Roundness(all.Average(), all.Min(), all.Max(), first.Zip(second, (a, b) => Math.Abs(a - b)).Max(), Math.Max(first.Max() - first.Min(), second.Max() - second.Min()));
-    }
-}
 
 /// <summary>What makes the clearance of a shell bearing, cold. A reading by itself wins over the mean of a table.</summary>
 internal static class BearingFit
@@ -40,6 +19,9 @@ internal static class BearingFit
 
     /// <summary>Housing bore, m; NaN and noted as missing when it is not known.</summary>
     public static double Housing(View view, string index) => Single(view, Bearing.Housing, Bearing.HousingTable, index);
+
+    /// <summary>Thermal expansion of the housing, 1/K: of a light-alloy case for mains and of a steel rod for big ends where nothing is said.</summary>
+    public static double HousingExpansion(View view, string index) => view.AmountOr(Bearing.HousingExpansion, IsBigEnd(index) ? 12e-6 : 21e-6, index);
 
     /// <summary>Diametral clearance, cold, m.</summary>
     public static double Clearance(View view, string index) => view.Work(ShellClearance.Clearance, Housing(view, index), view.Amount(Bearing.ShellThickness, index), Journal(view, index), 0.0);

@@ -25,7 +25,7 @@ internal readonly record struct WarmBearing(double Housing, double Shell, double
 
         // A rod has nothing but its own film to warm and to cool it; a case is as warm as the oil that runs through it.
         var housing = view.AmountIf(Bearing.HousingTemperature, index) ?? (BearingFit.IsBigEnd(index) ? journal : oil);
-        var expansion = view.AmountOr(Bearing.HousingExpansion, BearingFit.IsBigEnd(index) ? 12e-6 : 21e-6, index);
+        var expansion = BearingFit.HousingExpansion(view, index);
         return new WarmBearing(housing - Measured, ((housing + journal) / 2) - Measured, journal - Measured, expansion);
     }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gudgeon.Book.Values;
+using Gudgeon.Calc.Metrology;
 
 namespace Gudgeon.Book.Build;
 
@@ -29,13 +30,20 @@ internal static class Repeats
 
         var amounts = readings.Select(r => (Amount)r.Value.Content).ToList();
         var mean = amounts.Average(a => a.Si);
-        var instrument = amounts.Max(a => a.StandardUncertainty);
-        var scatter = amounts.Sum(a => (a.Si - mean) * (a.Si - mean)) / (amounts.Count - 1);
-        var uncertainty = 2 * Math.Sqrt((instrument * instrument) + (scatter / amounts.Count));
+        var (instrument, scatter) = Parts(readings);
+        var uncertainty = 2 * Math.Sqrt((instrument * instrument) + (scatter * scatter / amounts.Count));
 
         // One decimal more than was read: the mean lies between the marks.
         var decimals = amounts.Exists(a => a.Decimals < 0) ? -1 : amounts.Max(a => a.Decimals) + 1;
         return readings[0].Value with { Content = amounts[0] with { Si = mean, Uncertainty = uncertainty, Decimals = decimals } };
+    }
+
+    /// <summary>What the standard uncertainty of the mean is made of: the instrument's, and the experimental standard deviation of one reading; SI.</summary>
+    /// <param name="readings">Two or more readings.</param>
+    public static (double Instrument, double Scatter) Parts(IReadOnlyList<Measurement> readings)
+    {
+        var amounts = readings.Select(r => (Amount)r.Value.Content).ToList();
+        return (amounts.Max(a => a.StandardUncertainty), TypeA.Readings([.. amounts.Select(a => a.Si)]).Deviation);
     }
 
     // What holds together was read under the same changes that bear on the field, or else says nothing of changes.

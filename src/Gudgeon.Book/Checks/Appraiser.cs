@@ -111,20 +111,22 @@ public sealed class Appraiser(DutyDesk desk)
 
         var nudges = WithUncertainty ? Nudges(check, index, snapshot, view.Trace, judgement) : [];
         double Spread(Func<NudgedValue, double> effect) => Math.Sqrt(nudges.Sum(n => effect(n) * effect(n)));
-        var decisive = judgement.Decisive;
+        Margin At(Limit limit) => new(judgement.Margin(limit), Spread(n => n.Effect(j => j.Margin(limit))));
+        var (rule, lower, upper, decisive) = (DecisionRule.Of(view), At(Limit.Lower), At(Limit.Upper), judgement.Decisive);
         return new Finding
         {
             Check = check,
             Index = index,
             Judgement = judgement,
-            Verdict = DecisionRule.Worse(
-                DecisionRule.Decide(judgement.Margin(Limit.Lower), Spread(n => n.Effect(j => j.Margin(Limit.Lower)))),
-                DecisionRule.Decide(judgement.Margin(Limit.Upper), Spread(n => n.Effect(j => j.Margin(Limit.Upper))))),
+            Rule = rule,
+            Verdict = rule.Decide(lower, upper),
+            Lower = lower,
+            Upper = upper,
             Trace = view.Trace,
             ReserveUncertainty = Spread(n => n.Effect(j => j.ReserveAt(decisive))),
             ValueUncertainty = Spread(n => n.Effect(j => j.Value)),
-            Conformity = Enum.GetValues<Limit>().Min(l => DecisionRule.Conformity(judgement.Margin(l), Spread(n => n.Effect(j => j.Margin(l))))),
-            Contributions = [.. nudges.Select(n => new Contribution(n.Found, n.Effect(j => j.ReserveAt(decisive)))).Where(c => c.Effect != 0).OrderByDescending(c => Math.Abs(c.Effect))],
+            Conformity = DecisionRule.Conformity(lower, upper),
+            Contributions = [.. nudges.Select(n => n.On(decisive)).Where(c => c.Effect != 0).OrderByDescending(c => Math.Abs(c.Effect))],
         };
     }
 
@@ -144,6 +146,9 @@ public sealed class Appraiser(DutyDesk desk)
     /// <summary>The judgement with one value a standard uncertainty up and down; null where it could not be worked.</summary>
     private sealed record NudgedValue(Found Found, Judgement Centre, Judgement? Up, Judgement? Down)
     {
+        /// <summary>What the value does to the reserve at one limit, and to the margins at both.</summary>
+        public Contribution On(Limit decisive) => new(Found, Effect(j => j.ReserveAt(decisive)), Effect(j => j.Margin(Limit.Lower)), Effect(j => j.Margin(Limit.Upper)));
+
         /// <summary>Change of a figure for one standard uncertainty of the value; nothing for a figure without end.</summary>
         public double Effect(Func<Judgement, double> figure)
         {

@@ -37,7 +37,9 @@ public static class Verdicts
 /// <summary>What one uncertain value does to a reserve.</summary>
 /// <param name="Found">The value.</param>
 /// <param name="Effect">Change of the reserve for one standard uncertainty of the value.</param>
-public sealed record Contribution(Found Found, double Effect);
+/// <param name="OnLower">Change of the margin at the lower limit, SI, for the same.</param>
+/// <param name="OnUpper">Change of the margin at the upper limit, SI, for the same.</param>
+public sealed record Contribution(Found Found, double Effect, double OnLower, double OnUpper);
 
 /// <summary>What a check found for one instance.</summary>
 public sealed record Finding
@@ -63,7 +65,16 @@ public sealed record Finding
     /// <summary>Standard uncertainty of the value, SI.</summary>
     public double ValueUncertainty { get; init; }
 
-    /// <summary>Probability that the true value lies inside the limit that is nearer to being passed.</summary>
+    /// <summary>The rule that gave the verdict.</summary>
+    public DecisionRule Rule { get; init; } = DecisionRule.Usual;
+
+    /// <summary>How far the value lies inside the lower limit.</summary>
+    public Margin Lower { get; init; } = new(double.NaN, double.NaN);
+
+    /// <summary>How far the value lies inside the upper limit.</summary>
+    public Margin Upper { get; init; } = new(double.NaN, double.NaN);
+
+    /// <summary>Probability that the true value lies inside the limits.</summary>
     public double Conformity { get; init; } = double.NaN;
 
     /// <summary>Uncertain values by the size of their effect, largest first.</summary>

@@ -1,6 +1,5 @@
 using Gudgeon.Book.Build;
-using MathNet.Numerics.Distributions;
-using MathNet.Numerics.Random;
+using Gudgeon.Calc.Metrology;
 
 namespace Gudgeon.Book.Checks;
 
@@ -23,8 +22,6 @@ public static class MonteCarlo
     /// <summary>Fewest draws from which a spread can be read.</summary>
     public const int Fewest = 100;
 
-    private const int Seed = 20250101;
-
     /// <summary>Draws; null when the finding is not known yet or nothing that it read is uncertain.</summary>
     public static MonteCarloResult? Run(Appraiser appraiser, Finding finding, Snapshot snapshot, int draws)
     {
@@ -38,37 +35,36 @@ public static class MonteCarlo
             return null;
         }
 
-        var random = new Xoshiro256StarStar(Seed);
         var (linear, full) = (finding.Contributions.Where(c => ThroughDuty(finding, c)).ToList(), finding.Contributions.Where(c => !ThroughDuty(finding, c)).ToList());
-        var reserves = new double[draws];
-        var nudged = new Dictionary<string, double>(StringComparer.Ordinal);
-        for (var i = 0; i < draws; i++)
-        {
-            foreach (var c in full)
+        var drawn = Propagation.Run(
+            [
+                .. full.Select(c => new DrawnInput(DrawnShape.Normal, c.Found.Value.Si, c.Found.Value.StandardUncertainty)),
+                .. linear.Select(c => new DrawnInput(DrawnShape.Normal, 0, c.Effect)),
+            ],
+            x =>
             {
-                nudged[c.Found.Source] = Normal.Sample(random, c.Found.Value.Si, c.Found.Value.StandardUncertainty);
-            }
+                var reserve = full.Count == 0 ? finding.Reserve : Drawn(appraiser, finding, snapshot, full, x);
+                foreach (var effect in x[full.Count..])
+                {
+                    reserve += effect;
+                }
 
-            var reserve = full.Count == 0 ? finding.Reserve : appraiser.Nudge(finding.Check, finding.Index, snapshot, nudged)?.Reserve ?? 0;
-            reserves[i] = reserve + linear.Sum(c => c.Effect * Normal.Sample(random, 0, 1));
+                return reserve;
+            },
+            draws);
+        return new MonteCarloResult(draws, drawn.Mean, drawn.Deviation, drawn.At(0.025), drawn.At(0.975), drawn.Share(r => r >= 1));
+    }
+
+    private static double Drawn(Appraiser appraiser, Finding finding, Snapshot snapshot, List<Contribution> full, ReadOnlySpan<double> x)
+    {
+        var nudged = new Dictionary<string, double>(full.Count, StringComparer.Ordinal);
+        for (var i = 0; i < full.Count; i++)
+        {
+            nudged[full[i].Found.Source] = x[i];
         }
 
-        return Sum(reserves);
+        return appraiser.Nudge(finding.Check, finding.Index, snapshot, nudged)?.Reserve ?? 0;
     }
 
     private static bool ThroughDuty(Finding finding, Contribution c) => finding.Trace.DutySources.Contains(c.Found.Source);
-
-    private static MonteCarloResult Sum(double[] reserves)
-    {
-        var mean = reserves.Average();
-        var deviation = Math.Sqrt(reserves.Sum(r => (r - mean) * (r - mean)) / (reserves.Length - 1));
-        Array.Sort(reserves);
-        return new MonteCarloResult(
-            reserves.Length,
-            mean,
-            deviation,
-            reserves[(int)(0.025 * reserves.Length)],
-            reserves[Math.Min(reserves.Length - 1, (int)(0.975 * reserves.Length))],
-            (double)reserves.Count(r => r >= 1) / reserves.Length);
-    }
 }

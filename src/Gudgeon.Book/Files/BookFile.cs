@@ -2,6 +2,7 @@ using Gudgeon.Book.Build;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Jobs;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
 
@@ -24,6 +25,9 @@ public abstract class BookFile
 
     /// <summary>Whether the reading that gave this book had been taken before, and the book is as it was.</summary>
     public bool Repeated { get; private protected init; }
+
+    /// <summary>What whoever took the reading that gave this book should know of its instrument, one sentence each.</summary>
+    public IReadOnlyList<string> Warnings { get; private set; } = [];
 
     /// <summary>Where engine runs that take long are kept with it; null when it has no place for them.</summary>
     public virtual IDutyShelf? Shelf => null;
@@ -103,7 +107,10 @@ public abstract class BookFile
     /// <exception cref="BadInputException">There is no such change.</exception>
     public BookFile Switch(string id, bool on) => Take([book => new SwitchChange(book.Find(id).Id, on)]);
 
-    /// <summary>Adds a reading, taken under the changes that are on in the file; earlier ones stay.</summary>
+    /// <summary>
+    /// Adds a reading, taken under the changes that are on in the file; earlier ones stay. With an instrument of the book's and
+    /// no ± of its own it is kept with the instrument's at that moment.
+    /// </summary>
     /// <param name="path">"cylinder[1].bore".</param>
     /// <param name="text">The reading as a person writes it.</param>
     /// <param name="with">The instrument; empty when not said.</param>
@@ -111,12 +118,18 @@ public abstract class BookFile
     /// <param name="on">When; empty when not said.</param>
     /// <param name="note">Anything else worth knowing.</param>
     /// <param name="id">A GUID made where it was read, so that a reading sent again is not taken again (<see cref="Repeated"/>); empty for none.</param>
+    /// <param name="at">At which temperatures a length was read, so that it is kept as it is at 20 °C; null when not said.</param>
     /// <exception cref="BadInputException">Refused; the file is as it was.</exception>
-    public BookFile Measure(string path, string text, string with, string by, string on, string note, string id = "")
+    public BookFile Measure(string path, string text, string with, string by, string on, string note, string id = "", ReadAt? at = null)
     {
         var address = FieldCatalogue.Address(path);
         var value = KnownValue.Read(address.Field, text);
-        return Take([Reading(address, [("value", BookTree.Value(value, text, []))], Story(with, by, on, note, id))]);
+        return Warned(warnings => Take([book =>
+        {
+            var taken = TakenWith.Of(book.Now(), address, value, with, on, at);
+            warnings.AddRange(taken.Warnings);
+            return Reading(address, [("value", BookTree.Value(taken.Value, taken.Words(text), []))], Story(with, by, on, Noted(note, taken.Value), id))(book);
+        }]));
     }
 
     /// <summary>Adds a table from a file as a reading, and with it the conditions that its remarks state: all of it or nothing.</summary>
@@ -130,15 +143,60 @@ public abstract class BookFile
     public BookFile Measure(TableFile file, string with, string by, string on, string note, string id = "")
     {
         var table = Reading(file.Address, BookTree.Rows(file.Table), Story(with, by, on, note, id));
-        return Take(
+        return Warned(warnings => Take(
         [
             book =>
             {
                 file.Verify(book, change: null);
+                warnings.AddRange(TakenWith.Of(book.Now(), file.Address, KnownValue.Of(file.Address.Field, file.Table), with, on).Warnings);
                 return table(book);
             },
             .. file.Conditions.Select(c => Reading(file.Address with { Field = c.Key }, [("value", JsonPlace.Of(c.Value))], Story(with, by, on, note, ""))),
-        ]);
+        ]));
+    }
+
+    /// <summary>Adds the readings of a sheet: all of them or none. One whose id the book knows is passed over.</summary>
+    /// <param name="readings">The readings.</param>
+    /// <param name="taken">How many were taken that the book did not have.</param>
+    /// <exception cref="BadInputException">Refused, with the line of the sheet; the book is as it was.</exception>
+    public BookFile Measure(IReadOnlyList<SheetReading> readings, out int taken)
+    {
+        var before = 0;
+        var after = Warned(warnings => Take([.. readings.Select((r, i) => (Func<BuildBook, Edit>)(book =>
+        {
+            before = i == 0 ? book.Measurements.Count : before;
+            return Made(r, book, warnings);
+        }))], each: true));
+        taken = after.Book.Measurements.Count - before;
+        return after;
+    }
+
+    /// <summary>A reading of a sheet; what is wrong with it names its line.</summary>
+    private static Edit Made(SheetReading r, BuildBook book, List<string> warnings)
+    {
+        try
+        {
+            var value = TakenWith.Of(book.Now(), r.Address, KnownValue.Read(r.Address.Field, r.Text), r.With, r.On, r.Degrees);
+            BookRules.Verify(book with { Measurements = [.. book.Measurements, new Measurement(r.Address, value.Value, null)] });
+            warnings.AddRange(value.Warnings.Except(warnings, StringComparer.Ordinal));
+            return Reading(r.Address, [("value", BookTree.Value(value.Value, value.Words(r.Text), []))], Story(r.With, r.By, r.On, Noted(r.Note, value.Value), r.Id))(book);
+        }
+        catch (BadInputException e)
+        {
+            throw new BadInputException($"{r.At}: {e.Message}");
+        }
+    }
+
+    /// <summary>What the person noted, and what came to it as the reading was taken.</summary>
+    private static string Noted(string note, KnownValue taken) => string.Join("; ", new[] { note, taken.Note }.Where(n => n.Length > 0));
+
+    /// <summary>The book after an edit, with what came up while it was made.</summary>
+    private static BookFile Warned(Func<List<string>, BookFile> edit)
+    {
+        var warnings = new List<string>();
+        var after = edit(warnings);
+        after.Warnings = after.Repeated ? [] : warnings;
+        return after;
     }
 
     private static List<(string Name, JsonPlace Value)> Story(string with, string by, string on, string note, string id) =>
@@ -182,9 +240,10 @@ public abstract class BookFile
 
     /// <summary>
     /// Makes edits one after the other from the book as it stands in the file, verifies what each comes to and writes them:
-    /// all or none, with no other edit between. A reading that was taken before ends them there.
+    /// all or none, with no other edit between. A reading that was taken before ends them there, or is passed over where
+    /// <paramref name="each"/> of them stands for itself.
     /// </summary>
-    protected abstract BookFile Take(IReadOnlyList<Func<BuildBook, Edit>> makes, int? basedOn = null);
+    protected abstract BookFile Take(IReadOnlyList<Func<BuildBook, Edit>> makes, int? basedOn = null, bool each = false);
 
     /// <summary>The build that a tree describes, verified.</summary>
     /// <param name="root">The tree.</param>

@@ -2,6 +2,7 @@ using System.Globalization;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Values;
 
 namespace Gudgeon.Book.Files;
@@ -26,6 +27,22 @@ public static class BookRules
 
         VerifyFiring(book.Now());
         VerifyCylinders(book);
+        VerifyInstruments(book.Now());
+    }
+
+    /// <summary>What is written of an instrument is of what its kind measures.</summary>
+    private static void VerifyInstruments(Snapshot snapshot)
+    {
+        var known = ShopInstrument.All(snapshot);
+        foreach (var instrument in known)
+        {
+            instrument.Verify();
+        }
+
+        if (snapshot.Indices(Instrument.Kind.Subject).FirstOrDefault(i => known.All(k => k.Name != i)) is { } without)
+        {
+            throw new BadInputException($"{Instrument.Kind.At(without)}: what it is is not said, and so neither what it measures; wanted one of {string.Join(", ", Instrument.Kind.Choices)}");
+        }
     }
 
     private static void Verify(string path, KnownValue value)

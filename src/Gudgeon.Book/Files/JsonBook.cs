@@ -27,7 +27,7 @@ internal sealed class JsonBook : BookFile
     public override JsonPlace Document() => Parse(_path);
 
     /// <summary>Reads the file afresh under a lock, edits its tree, verifies the whole and replaces the file.</summary>
-    protected override BookFile Take(IReadOnlyList<Func<BuildBook, Edit>> makes, int? basedOn = null)
+    protected override BookFile Take(IReadOnlyList<Func<BuildBook, Edit>> makes, int? basedOn = null, bool each = false)
     {
         if (basedOn > Revision)
         {
@@ -43,6 +43,11 @@ internal sealed class JsonBook : BookFile
             var edit = make(book);
             if (edit is AddReading { Id.Length: > 0 } reading && reading.Repeats(book.Measurements.FirstOrDefault(m => m.Id == reading.Id)))
             {
+                if (each)
+                {
+                    continue;
+                }
+
                 return new JsonBook(_path, book) { Repeated = true };
             }
 
@@ -53,8 +58,12 @@ internal sealed class JsonBook : BookFile
             edit.Verify(book);
         }
 
-        AtomicFile.Write(_path, text);
-        return new JsonBook(_path, book);
+        if (text.Length > 0)
+        {
+            AtomicFile.Write(_path, text);
+        }
+
+        return new JsonBook(_path, book) { Repeated = text.Length == 0 && makes.Count > 0 };
     }
 
     private static JsonPlace Parse(string path) => JsonPlace.Parse(AtomicFile.Read(path), Path.GetFileName(path));

@@ -209,20 +209,22 @@ public sealed class StoredBook : BookFile
     /// <exception cref="BadInputException">It cannot be opened at all.</exception>
     public static IReadOnlyList<Assurance> Verify(string path) => StoreFile.Read(path, Assurance.All);
 
-    protected override BookFile Take(IReadOnlyList<Func<BuildBook, Edit>> makes, int? basedOn = null) => Edit([.. makes.Select(make => (Func<SqliteConnection, BuildBook, Edit>)((connection, book) => make(book) switch
+    protected override BookFile Take(IReadOnlyList<Func<BuildBook, Edit>> makes, int? basedOn = null, bool each = false) => Edit(each, [.. makes.Select(make => (Func<SqliteConnection, BuildBook, Edit>)((connection, book) => make(book) switch
     {
         SetValue set when basedOn is { } seen && Conflict.Arises(connection, set, seen) => new ContestValue(set.Path, set.Change, set.Value, seen),
         var edit => edit,
     }))]);
 
-    private BookFile Edit(params IReadOnlyList<Func<SqliteConnection, BuildBook, Edit>> makes) => StoreFile.Write(_path, connection =>
+    private BookFile Edit(params IReadOnlyList<Func<SqliteConnection, BuildBook, Edit>> makes) => Edit(each: false, makes);
+
+    private BookFile Edit(bool each, IReadOnlyList<Func<SqliteConnection, BuildBook, Edit>> makes) => StoreFile.Write(_path, connection =>
     {
         var (after, contested) = (this, false);
         foreach (var make in makes)
         {
             after = Once(connection, make);
             contested |= after.Contested;
-            if (after.Repeated)
+            if (after.Repeated && !each)
             {
                 return (BookFile)after;
             }

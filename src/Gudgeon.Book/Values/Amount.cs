@@ -52,6 +52,10 @@ public sealed record Amount(double Si, Unit Unit, double Uncertainty = 0, int De
         }
     }
 
+    /// <summary>The same amount with a ± of two digits (JCGM 100:2008, 7.2.6).</summary>
+    /// <param name="expanded">Expanded uncertainty, k = 2, SI.</param>
+    public Amount Within(double expanded) => this with { Uncertainty = double.Parse(Figures.Number(expanded / Unit.Factor, 2), CultureInfo.InvariantCulture) * Unit.Factor };
+
     /// <summary>Value, unit and ± as they were written.</summary>
     public override string ToString()
     {

@@ -18,6 +18,9 @@ public static class Days
     /// <summary>A time, s, in days; a day begun counts whole.</summary>
     public static int Whole(double seconds) => (int)Math.Ceiling((seconds / 86400) - 1e-9);
 
+    /// <summary>Today, where the program runs.</summary>
+    public static DateOnly Today => DateOnly.FromDateTime(DateTime.Now);
+
     /// <summary>The day as it is written.</summary>
     public static string Written(DateOnly day) => day.ToString(Form, CultureInfo.InvariantCulture);
 }

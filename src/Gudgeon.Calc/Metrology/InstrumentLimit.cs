@@ -52,6 +52,12 @@ public readonly record struct TestedRate(
 /// <summary>What an instrument without a certificate may be trusted with.</summary>
 public static class InstrumentLimit
 {
+    /// <summary>Share of its range from which a torque wrench is held to its limit (ISO 6789).</summary>
+    public const double LeastShareOfRange = 0.2;
+
+    /// <summary>Limit of error of a testing machine of class 1 as a share of the load (ISO 7500-1, recalled).</summary>
+    public const double LoadOfClassOne = 0.01;
+
     /// <summary>Limit of error of a length instrument by the tables.</summary>
     /// <param name="instrument">Kind of instrument.</param>
     /// <param name="length">Measured length, m.</param>
@@ -88,7 +94,7 @@ public static class InstrumentLimit
         [Quantity("torque", Dimension.Torque, "N·m", Symbol = "T", Above = 0)] double torque,
         [Quantity("upper end of the range", Dimension.Torque, "N·m", Above = 0)] double range)
     {
-        FormulaDomainException.Unless(torque >= 0.2 * range && torque <= range, "torque: must lie between 20 % and 100 % of the wrench's range");
+        FormulaDomainException.Unless(torque >= LeastShareOfRange * range && torque <= range, "torque: must lie between 20 % and 100 % of the wrench's range");
         var limit = torque <= 10 ? 0.06 : 0.04;
         return new TorqueLimit(limit, limit / Math.Sqrt(3));
     }
@@ -107,7 +113,7 @@ public static class InstrumentLimit
         [Quantity("lower load", Dimension.Force, "N", Symbol = "F1", Min = 0)] double firstLoad,
         [Quantity("upper load", Dimension.Force, "N", Symbol = "F2", Above = 0)] double secondLoad,
         [Quantity("travel in between", Dimension.Length, "mm", Symbol = "s", Above = 0)] double distance,
-        [Quantity("limit of error of a load", Dimension.Number, "%", Symbol = "q", Min = 0, Max = 1)] double loadLimit = 0.01,
+        [Quantity("limit of error of a load", Dimension.Number, "%", Symbol = "q", Min = 0, Max = 1)] double loadLimit = LoadOfClassOne,
         [Quantity("limit of error of one height reading", Dimension.Length, "mm", Symbol = "e", Min = 0)] double readingLimit = 2e-5)
     {
         FormulaDomainException.Unless(secondLoad > firstLoad, "upper load: must be above the lower load");

@@ -9,11 +9,26 @@ public readonly record struct MeasuredExpansion(
     [Quantity("expansion coefficient", Dimension.ThermalExpansion, "1/K", Symbol = "α")] double Coefficient,
     [Quantity("standard uncertainty", Dimension.ThermalExpansion, "1/K", Symbol = "u")] double Uncertainty);
 
+/// <summary>A length brought to 20 °C.</summary>
+/// <param name="Corrected">Length at 20 °C, m.</param>
+/// <param name="Error">How much too large it read, m.</param>
+/// <param name="Uncertainty">Standard uncertainty that the temperatures leave, m.</param>
+public readonly record struct CorrectedLength(
+    [Quantity("length at 20 °C", Dimension.Length, "mm", Symbol = "L20")] double Corrected,
+    [Quantity("reading too large by", Dimension.Length, "µm", Symbol = "e")] double Error,
+    [Quantity("standard uncertainty from temperatures", Dimension.Length, "µm", Symbol = "u")] double Uncertainty);
+
 /// <summary>Lengths away from 20 °C.</summary>
 public static class ThermalLength
 {
     /// <summary>Reference temperature for lengths (ISO 1), K.</summary>
     public const double Reference = 293.15;
+
+    /// <summary>Standard uncertainty of an expansion coefficient that is known to 1e-6 1/K, plus or minus: common practice.</summary>
+    public const double UsualExpansionUncertainty = 5.773502691896258e-7;
+
+    /// <summary>Standard uncertainty of a temperature that is known to 1 K, plus or minus: common practice.</summary>
+    public const double UsualTemperatureUncertainty = 0.5773502691896258;
 
     /// <summary>How much too large a part reads when part and gauge are away from 20 °C, m; subtract it.</summary>
     /// <param name="length">Nominal length, m.</param>
@@ -34,6 +49,42 @@ public static class ThermalLength
         [Quantity("expansion coefficient of the gauge", Dimension.ThermalExpansion, "1/K", Symbol = "αg", Min = 0, Max = 1e-4)] double gaugeExpansion,
         [Quantity("temperature of the gauge", Dimension.Temperature, "°C", Symbol = "Tg", Above = 0)] double gaugeTemperature) =>
         length * ((partExpansion * (partTemperature - Reference)) - (gaugeExpansion * (gaugeTemperature - Reference)));
+
+    /// <summary>A length read away from 20 °C, brought to it, with what the temperatures leave uncertain.</summary>
+    /// <param name="length">Length as read, m.</param>
+    /// <param name="partExpansion">Expansion coefficient of the part, 1/K.</param>
+    /// <param name="partTemperature">Temperature of the part, K.</param>
+    /// <param name="gaugeExpansion">Expansion coefficient of the gauge's frame or setting ring, 1/K.</param>
+    /// <param name="gaugeTemperature">Temperature of the gauge, K.</param>
+    /// <param name="expansionUncertainty">Standard uncertainty of either coefficient, 1/K; of a limit of 1e-6 when left out.</param>
+    /// <param name="partUncertainty">Standard uncertainty of the part's temperature, K; of a limit of 1 K when left out.</param>
+    /// <param name="gaugeUncertainty">Standard uncertainty of the gauge's temperature, K; of a limit of 1 K when left out.</param>
+    [Formula(
+        "length corrected to 20 °C",
+        "L20 = L (1 - αp θp + αg θg); u = L sqrt((θp uα)^2 + (θg uα)^2 + (αp up)^2 + (αg ug)^2)",
+        "ISO 1:2022, reference temperature 20 °C; JCGM 100:2008 (GUM), 5.1.2, eq. 10",
+        Validity = "θp and θg are the temperatures Tp and Tg of part and gauge above 20 °C. The limits of ±1e-6 1/K and ±1 K that stand for what is not said are common practice.",
+        Caution = "Let part and gauge lie on the same plate long enough; a hand-warm part has no one temperature.")]
+    public static CorrectedLength Corrected(
+        [Quantity("length as read", Dimension.Length, "mm", Symbol = "L", Above = 0)] double length,
+        [Quantity("expansion coefficient of the part", Dimension.ThermalExpansion, "1/K", Symbol = "αp", Min = 0, Max = 1e-4)] double partExpansion,
+        [Quantity("temperature of the part", Dimension.Temperature, "°C", Symbol = "Tp", Above = 0)] double partTemperature,
+        [Quantity("expansion coefficient of the gauge", Dimension.ThermalExpansion, "1/K", Symbol = "αg", Min = 0, Max = 1e-4)] double gaugeExpansion,
+        [Quantity("temperature of the gauge", Dimension.Temperature, "°C", Symbol = "Tg", Above = 0)] double gaugeTemperature,
+        [Quantity("standard uncertainty of a coefficient", Dimension.ThermalExpansion, "1/K", Symbol = "uα", Min = 0)] double expansionUncertainty = UsualExpansionUncertainty,
+        [Quantity("standard uncertainty of the part's temperature", Dimension.TemperatureDifference, "K", Symbol = "up", Min = 0)] double partUncertainty = UsualTemperatureUncertainty,
+        [Quantity("standard uncertainty of the gauge's temperature", Dimension.TemperatureDifference, "K", Symbol = "ug", Min = 0)] double gaugeUncertainty = UsualTemperatureUncertainty)
+    {
+        var error = ReadingError(length, partExpansion, partTemperature, gaugeExpansion, gaugeTemperature);
+        var uncertainty = length * CombinedUncertainty.RootSumSquare(
+        [
+            (partTemperature - Reference) * expansionUncertainty,
+            (gaugeTemperature - Reference) * expansionUncertainty,
+            partExpansion * partUncertainty,
+            gaugeExpansion * gaugeUncertainty,
+        ]);
+        return new CorrectedLength(length - error, error, uncertainty);
+    }
 
     /// <summary>Length at another temperature, m.</summary>
     /// <param name="length">Length at 20 °C, m.</param>

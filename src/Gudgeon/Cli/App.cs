@@ -64,7 +64,11 @@ public static class App
             .WithExample("set", "\"valve[inlet].liftTable\"", "--from", "cam.csv");
         Verb<MeasureCommand>("measure", "Add a reading; earlier ones stay.")
             .WithExample("measure", "\"cylinder[1].bore\"", "\"94.012 mm ± 0.006 mm\"", "--with", "\"bore gauge\"", "--by", "Ada")
+            .WithExample("measure", "heron.gudgeon", "--csv", "readings.csv", "--with", "mic-25", "--by", "Ada")
             .WithExample("measure", "\"valve[inlet].benchTable\"", "--from", "bench.csv", "--with", "\"flow bench\"", "--by", "Ada");
+        Verb<InstrumentsCommand>("instruments", "What the shop measures with: range, ±, when its calibration is due, whose it is.").WithExample("instruments", "heron.json");
+        Verb<MeasuringPlanCommand>("measuring-plan", "Where to read bores, journals and housings, in order; out of round, taper and mean with its uncertainty once they are read.")
+            .WithExample("measuring-plan", "heron.json", "--part", "cylinder", "--rounds", "2").WithExample("measuring-plan", "heron.json", "--with", "bore-100", "--part-at", "26°C", "--tool-at", "24°C");
         names.Add("change");
         config.AddBranch("change", Changes);
         Verb<LimitCommand>("limit", "Set a limit of your own in place of a check's usual one, with a reason.")

@@ -39,7 +39,7 @@ internal sealed class AsBuiltCommand : AsyncCommand<AsBuiltCommand.Settings>
 
         var desk = Books.Desk(file, cancellationToken);
         var built = AsBuiltBook.Of(file, new Appraiser(desk), desk, Progress.OnTerminal("every check"));
-        AtomicFile.Write(html, await AsBuiltFile.Html(built, DateOnly.FromDateTime(DateTime.Today), settings.Summary, settings.Imperial));
+        AtomicFile.Write(html, await AsBuiltFile.Html(built, Days.Today, settings.Summary, settings.Imperial));
         var pdf = settings.Pdf ? AsBuiltFile.Pdf(html) : "";
         if (settings.Json)
         {

@@ -3,6 +3,7 @@ using System.Globalization;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Checks;
 using Gudgeon.Book.Duty;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Rows;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
@@ -55,7 +56,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
         var draws = number is { } n ? findings.ToDictionary(f => f.Id, f => MonteCarlo.Run(appraiser, f, snapshot, n), StringComparer.Ordinal) : [];
         if (settings.Json)
         {
-            Out.Json(findings.Select(f => FindingJson.Of(f, draws.GetValueOrDefault(f.Id))));
+            Out.Json(findings.Select(f => FindingJson.Of(f, draws.GetValueOrDefault(f.Id), Remedy.For(f, snapshot, Days.Today))));
         }
         else if (settings.Explain is not null)
         {
@@ -63,7 +64,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
         }
         else
         {
-            List(findings, draws, settings.All, settings.Imperial);
+            List(findings, draws, snapshot, settings);
         }
 
         return findings.Any(f => f.Verdict == Verdict.FallsShort) ? FallsShort
@@ -111,17 +112,18 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
             : $"there is no finding '{id}'; there are {string.Join(", ", all.Select(f => f.Id))}");
     }
 
-    private static void List(IReadOnlyList<Finding> findings, Dictionary<string, MonteCarloResult?> draws, bool all, bool imperial)
+    private static void List(IReadOnlyList<Finding> findings, Dictionary<string, MonteCarloResult?> draws, Snapshot snapshot, Settings settings)
     {
         foreach (var family in findings.GroupBy(f => f.Check.Family))
         {
             Out.Line(family.Key);
-            foreach (var alike in Alike.Fold(family, one => !all && !draws.ContainsKey(one.Id)))
+            foreach (var alike in Alike.Fold(family, one => !settings.All && !draws.ContainsKey(one.Id)))
             {
                 var f = alike.Least;
                 var others = alike.All.Count > 1 ? $" and {alike.All.Count - 1} more" : "";
-                Out.Line($"  {Mark(f.Verdict)} {f.Id + others,-40} {f.Verdict.Words(),-18} {Figure(f, imperial)}");
+                Out.Line($"  {Mark(f.Verdict)} {f.Id + others,-40} {f.Verdict.Words(),-18} {Figure(f, settings.Imperial)}");
                 Out.LineIf(f.Advice.Length > 0, $"      {f.Advice}");
+                Remedies("      ", f, snapshot);
                 Out.LineIf(draws.GetValueOrDefault(f.Id) is not null, $"      by draws: {Drawn(draws.GetValueOrDefault(f.Id))}");
             }
 
@@ -138,6 +140,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
             Out.Line(depth.Sentence());
         }
 
+        Out.Line(DecisionRule.Said(findings));
         Out.Line(DecisionRule.OfUncertainty);
         Out.Line(DecisionRule.Advice);
     }
@@ -154,6 +157,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
         }
 
         Out.LineIf(f.Advice.Length > 0, $"  {f.Advice}");
+        Remedies("  ", f, snapshot);
         foreach (var step in f.Trace.Steps)
         {
             Step(step);
@@ -170,6 +174,7 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
                 Out.Line($"    {c.Found.Source,-34} {Figures.Number(c.Effect, 3)}");
             }
 
+            Out.Line($"  {f.Rule.Sentence}");
             Out.Line($"  probability that it holds: {f.Conformity.ToString("P1", CultureInfo.InvariantCulture)}");
         }
 
@@ -180,6 +185,14 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
         foreach (var question in f.Questions)
         {
             Out.Line($"  ? {question}");
+        }
+    }
+
+    private static void Remedies(string indent, Finding f, Snapshot snapshot)
+    {
+        foreach (var remedy in Remedy.For(f, snapshot, Days.Today))
+        {
+            Out.Line($"{indent}to decide it: {remedy.Words}");
         }
     }
 

@@ -1,4 +1,5 @@
 using Gudgeon.Book.Checks;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Rows;
 using Gudgeon.Book.Values;
 
@@ -7,7 +8,7 @@ namespace Gudgeon.Cli;
 /// <summary>A finding as JSON.</summary>
 internal static class FindingJson
 {
-    public static object Of(Finding f, MonteCarloResult? drawn = null) => new
+    public static object Of(Finding f, MonteCarloResult? drawn = null, IReadOnlyList<Remedy>? remedies = null) => new
     {
         id = f.Id,
         check = f.Check.Id,
@@ -27,6 +28,8 @@ internal static class FindingJson
         probabilityOfConformity = Finite(f.Conformity),
         missing = f.Missing,
         advice = f.Advice,
+        rule = f.Rule.Sentence,
+        toDecideIt = remedies ?? [],
         formulas = f.Trace.Steps.Select(s => new { name = s.Formula.Name, expression = s.Formula.Declaration.Expression, numbers = Expression.WithNumbers(s.Formula, s.Arguments, s.Results), source = s.Formula.Declaration.Source }),
         reads = f.Trace.Reads.Select(r => new { path = r.Address.Path, source = r.Found?.Source, value = r.Found?.Value.Content.ToString() ?? r.Fallback, how = r.Found?.Value.Story, change = r.Found?.Under, missing = r.IsMissing }),
         contributions = f.Contributions.Select(c => new { source = c.Found.Source, effect = c.Effect }),

@@ -114,13 +114,13 @@ export class KeptReadings extends EventTarget {
 
     /** Sends one reading; false when it must be tried again. */
     async #post(reading) {
-        const { id, path, text, by, on, note } = reading;
+        const { id, path, text, by, on, note, partAt, toolAt } = reading;
         let response, answer;
         try {
             response = await fetch(this.#url, {
                 method: 'POST',
                 headers: { 'Content-Type': 'application/json' },
-                body: JSON.stringify({ id, path, text, with: reading.with, by, on, note }),
+                body: JSON.stringify({ id, path, text, with: reading.with, by, on, note, partAt, toolAt }),
                 signal: AbortSignal.timeout(PATIENCE),
             });
             answer = response.headers.get('Content-Type')?.includes('json') ? await response.json() : { sentence: await response.text() };
@@ -134,7 +134,7 @@ export class KeptReadings extends EventTarget {
 
     #answered(reading, response, answer) {
         if (response.ok && answer.id === reading.id) {
-            this.keep({ ...reading, state: 'stored', revision: answer.revision, stored: new Date().toISOString() });
+            this.keep({ ...reading, state: 'stored', revision: answer.revision, text: answer.kept ?? reading.text, warnings: answer.warnings, stored: new Date().toISOString() });
             this.dispatchEvent(new CustomEvent('stored', { detail: { reading, answer } }));
             return true;
         }

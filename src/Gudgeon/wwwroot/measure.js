@@ -2,7 +2,8 @@
 import { KeptReadings, newId } from './kept-readings.js';
 
 const bench = JSON.parse(find('bench').textContent);
-const places = new Map(bench.places.map(p => [p.path, p]));
+const all = [...bench.places, ...bench.plans];
+const places = new Map(all.map(p => [p.path, p]));
 const kept = new KeptReadings(bench.book);
 const liking = recall();
 
@@ -47,7 +48,12 @@ function fieldOf(of = place) {
 }
 
 function nameOf(of) {
-    return `${of.part}: ${fieldOf(of).label}`;
+    return `${of.part}: ${labelOf(of)}`;
+}
+
+/** A plan has a name of its own, and the units of the field of which it takes the mean. */
+function labelOf(of) {
+    return of.label ?? fieldOf(of).label;
 }
 
 function withUnit(number, unit) {
@@ -62,7 +68,7 @@ function unitOf(field, symbol) {
 // ---- what is remembered on this device
 
 function recall() {
-    const fresh = { who: bench.who, whoWas: bench.who, with: '', units: {}, spreads: {}, instruments: [] };
+    const fresh = { who: bench.who, whoWas: bench.who, with: '', units: {}, spreads: {}, instruments: [], steps: {}, rounds: 1 };
     try {
         const known = { ...fresh, ...JSON.parse(localStorage.getItem(`gudgeon-bench:${bench.book}`) ?? '{}') };
         return known.whoWas === bench.who ? known : { ...known, who: bench.who, whoWas: bench.who };
@@ -89,19 +95,25 @@ function unitNow() {
 function spreadNow() {
     const { dimension } = fieldOf();
     const told = liking.spreads[`${liking.with}|${dimension}`];
-    return told === undefined ? bench.instruments.find(i => i.name === liking.with)?.spreads[dimension] ?? null : told;
+    return told !== undefined ? told : ownNow() ? null : bench.instruments.find(i => i.name === liking.with)?.spreads[dimension] ?? null;
+}
+
+/** The instrument in hand where it is one of the book's: the book then adds its ± to a reading that states none. */
+function ownNow() {
+    const name = liking.with.trim().replaceAll(' ', '-').toLowerCase();
+    return bench.own.find(i => i.name.toLowerCase() === name);
 }
 
 // ---- picking a part
 
 function drawPlaces() {
     const words = find('search').value.toLowerCase().split(/\s+/).filter(w => w);
-    const fits = bench.places.filter(p => words.every(w => `${nameOf(p)} ${p.path}`.toLowerCase().includes(w)));
+    const fits = all.filter(p => words.every(w => `${nameOf(p)} ${p.path}`.toLowerCase().includes(w)));
     const parts = new Set(fits.map(p => p.part));
     const wanted = fits.filter(p => p.wanted);
     find('places').replaceChildren(
         ...(wanted.length ? [group('Wanted by a change', wanted, p => nameOf(p), true)] : []),
-        ...[...parts].map(part => group(part, fits.filter(p => p.part === part), p => fieldOf(p).label, words.length > 0)));
+        ...[...parts].map(part => group(part, fits.filter(p => p.part === part), labelOf, words.length > 0)));
     find('none').textContent = fits.length ? '' : 'No part that can be measured is called so.';
 }
 
@@ -142,8 +154,9 @@ function drawTake() {
     find('place').textContent = nameOf(place);
     find('unit').replaceChildren(...bench.units[field.dimension].map(u => made('option', { value: u.symbol }, u.symbol || 'plain number')));
     find('unit').value = unitNow().symbol;
-    find('instruments').replaceChildren(...[...new Set([...liking.instruments, ...bench.instruments.map(i => i.name)])].map(n => made('option', { value: n })));
+    find('instruments').replaceChildren(...[...new Set([...liking.instruments, ...bench.own.map(i => i.name), ...bench.instruments.map(i => i.name)])].map(n => made('option', { value: n })));
     find('people').replaceChildren(...[...new Set([bench.who, ...bench.people])].map(n => made('option', { value: n })));
+    find('degrees').hidden = !!place.steps || field.dimension !== 'Length';
     find('with').value = liking.with;
     find('by').value = liking.who;
     find('bench-with').open = !liking.with || !liking.who;
@@ -153,6 +166,7 @@ function drawTake() {
     drawWith();
     drawUsual();
     drawHolds();
+    drawPlan();
     say('');
 }
 
@@ -160,8 +174,9 @@ function drawWith() {
     const spread = spreadNow();
     find('spread').value = spread?.text ?? '';
     find('spread-unit').textContent = spread?.unit ?? unitNow().symbol;
+    const known = spread ? ` ± ${withUnit(spread.text, spread.unit)}` : ownNow() ? ` (${ownNow().said})` : ', ± not known';
     find('with-words').textContent = liking.with
-        ? `${liking.with}${spread ? ` ± ${withUnit(spread.text, spread.unit)}` : ', ± not known'}; read by ${liking.who}`
+        ? `${liking.with}${known}; read by ${liking.who}`
         : 'With which instrument?';
 }
 
@@ -235,14 +250,20 @@ async function take() {
         }
         return;
     }
-    const reading = reckon();
+    const reading = place.steps ? null : reckon();
     const { low, high, label } = fieldOf();
-    const out = (low !== null && reading.si < low) || (high !== null && reading.si > high);
-    if (out && !await ask(`${label} of ${withUnit(reading.number, reading.unit)} is outside what is usual (${usual(unitNow())}): take it all the same?`, 'Take it all the same')) {
+    const [number, unit] = [typed, unitNow()];
+    const si = Number(number) * unit.factor + unit.offset;
+    const out = (low !== null && si < low) || (high !== null && si > high);
+    if (out && !await ask(`${label} of ${withUnit(number, unit.symbol)} is outside what is usual (${usual(unitNow())}): take it all the same?`, 'Take it all the same')) {
         find('display').focus();
         return;
     }
-    kept.keep(reading);
+    if (reading) {
+        kept.keep(reading);
+    } else {
+        step(number, unit.symbol);
+    }
     if (correcting) {
         kept.drop(correcting);
         correcting = '';
@@ -255,6 +276,62 @@ async function take() {
     kept.send();
 }
 
+// ---- a plan: one reading after the other, kept in the book together when the last is there
+
+/** What was read of the plan in hand so far, each with the unit that it was read in. */
+function stepsDone() {
+    return liking.steps[place.path] ??= [];
+}
+
+function stepsWanted() {
+    return place.steps.length * liking.rounds;
+}
+
+/** Keeps one reading of a plan on this device; with the last of them all go to the book as one table. */
+function step(number, unit) {
+    const done = stepsDone();
+    done.push({ number, unit });
+    if (done.length === stepsWanted()) {
+        kept.keep({ ...reckon(), number: '', si: 0, spreadSi: 0, text: tableOf(done), partAt: undefined, toolAt: undefined });
+        delete liking.steps[place.path];
+    }
+    remember();
+    drawPlan();
+}
+
+/** The readings as a table is written: station, first axis, second axis. */
+function tableOf(done) {
+    const rows = [];
+    for (let i = 0; i < done.length; i += 2) {
+        const at = place.steps[i % place.steps.length].at * 1000;
+        rows.push(`${figures(at)} mm at ${withUnit(done[i].number, done[i].unit)} at ${withUnit(done[i + 1].number, done[i + 1].unit)}`);
+    }
+    return rows.join('; ');
+}
+
+function stepBack() {
+    stepsDone().pop();
+    remember();
+    drawPlan();
+    find('display').focus();
+}
+
+function drawPlan() {
+    find('plan').hidden = !place?.steps;
+    if (!place?.steps) {
+        return;
+    }
+    const done = stepsDone();
+    const next = place.steps[done.length % place.steps.length];
+    const [unit, round] = [unitNow(), Math.floor(done.length / place.steps.length) + 1];
+    const at = withUnit(figures((next.at - unit.offset) / unit.factor, 4), unit.symbol);
+    find('next').textContent = `Reading ${done.length + 1} of ${stepsWanted()}: ${next.name}, ${at} in, ${next.axis}${liking.rounds > 1 ? `, round ${round}` : ''}`;
+    find('rounds').value = liking.rounds;
+    find('rounds').disabled = done.length > 0;
+    find('step-back').disabled = done.length === 0;
+    find('steps').replaceChildren(...done.map((d, i) => made('li', {}, `${withUnit(d.number, d.unit)}, ${place.steps[i % place.steps.length].name}, ${place.steps[i % place.steps.length].axis}`)));
+}
+
 /** What is missing before a reading can be taken; null when nothing is. */
 function lacking() {
     if (!/\d/.test(typed)) {
@@ -265,6 +342,9 @@ function lacking() {
     }
     if (!liking.who) {
         return { sentence: 'Who read it?', field: 'by' };
+    }
+    if (!place.steps && fieldOf().dimension === 'Length' && !find('part-at').value.trim() !== !find('tool-at').value.trim()) {
+        return { sentence: 'A reading is brought to 20 °C by two temperatures: that of the part and that of the instrument. Give both or neither.', field: find('part-at').value.trim() ? 'tool-at' : 'part-at' };
     }
     const spread = spreadNow();
     return spread && !(Number(spread.text) > 0) ? { sentence: `The ± of the instrument: given '${spread.text}', wanted a number such as 0.006, or nothing.`, field: 'spread' } : null;
@@ -284,13 +364,25 @@ function reckon() {
         text: withUnit(typed, unit.symbol) + (spread ? ` ± ${withUnit(spread.text, spread.unit)}` : ''),
         with: liking.with,
         by: liking.who,
-        on: new Date(now.getTime() - now.getTimezoneOffset() * 60000).toISOString().slice(0, 19),
+        on: localTime(now),
         note: find('note').value.trim(),
+        ...temperatures(),
         number: typed,
         unit: unit.symbol,
         si: Number(typed) * unit.factor + unit.offset,
-        spreadSi: spread ? Number(spread.text) * factor : 0,
+        spreadSi: spread ? Number(spread.text) * factor : ownNow()?.dimension === fieldOf().dimension ? ownNow().spread ?? 0 : 0,
     };
+}
+
+function localTime(now) {
+    return new Date(now.getTime() - now.getTimezoneOffset() * 60000).toISOString().slice(0, 19);
+}
+
+/** At which temperatures a length is read, when both are said: the book brings it to 20 °C. */
+function temperatures() {
+    const [part, tool] = ['part-at', 'tool-at'].map(f => find(f).value.trim().replace(',', '.'));
+    const unit = bench.imperial ? '°F' : '°C';
+    return fieldOf().dimension === 'Length' && part && tool ? { partAt: withUnit(part, unit), toolAt: withUnit(tool, unit) } : {};
 }
 
 /** Asks, and says whether the answer was yes. */
@@ -358,6 +450,7 @@ function row(reading) {
         made('span', { class: 'what number' }, reading.text),
         elsewhere && made('span', {}, elsewhere),
         made('span', { class: 'quiet' }, made('span', { class: 'mark', 'aria-hidden': 'true' }, mark), words),
+        ...(reading.warnings ?? []).map(w => made('p', { class: 'caution' }, w)),
         reading.state === 'refused' && made('p', { class: 'refused' }, reading.sentence),
         reading.state === 'refused' && made('div', { class: 'row' },
             made('button', { type: 'button', click: () => correct(reading) }, 'Correct', made('span', { class: 'unseen' }, ` ${reading.text}`)),
@@ -382,6 +475,10 @@ async function discard(reading) {
 
 /** Mean, scatter and ± of what was read here today of this field by this person with this instrument, as the book reckons them. */
 function drawMean(all) {
+    if (place.steps) {
+        find('mean').textContent = '';
+        return;
+    }
     const today = dayOf(new Date());
     const same = all.filter(r => r.state !== 'refused' && r.path === place.path && r.with === liking.with && r.by === liking.who && dayOf(new Date(r.at)) === today);
     const unit = unitNow();
@@ -409,7 +506,7 @@ function dayOf(date) {
 function commands() {
     const quoted = text => `'${text.replaceAll("'", "'\\''")}'`;
     return kept.all.filter(r => r.state !== 'stored')
-        .map(r => `gudgeon measure ${quoted(bench.book)} ${quoted(r.path)} ${quoted(r.text)} --with ${quoted(r.with)} --by ${quoted(r.by)} --on ${quoted(r.on)} --id ${r.id}${r.note ? ` --note ${quoted(r.note)}` : ''}`)
+        .map(r => `gudgeon measure ${quoted(bench.book)} ${quoted(r.path)} ${quoted(r.text)} --with ${quoted(r.with)} --by ${quoted(r.by)} --on ${quoted(r.on)} --id ${r.id}${r.note ? ` --note ${quoted(r.note)}` : ''}${r.partAt ? ` --part-at ${quoted(r.partAt)} --tool-at ${quoted(r.toolAt)}` : ''}`)
         .join('\n');
 }
 
@@ -474,6 +571,7 @@ function finding(f) {
         made('p', {}, made('strong', {}, f.index ? `${f.title}, ${f.index} ` : `${f.title} `), mark),
         details && made('p', {}, details),
         f.advice && made('p', {}, f.advice),
+        ...f.remedies.map(words => made('p', {}, `To decide it: ${words}`)),
         f.caution && f.verdict !== 'Holds' && made('p', { class: 'caution' }, f.caution));
 }
 
@@ -493,6 +591,24 @@ async function photo() {
         said.textContent = 'The photo was not sent, for the program cannot be reached; it is still on this device, send it again later.';
     }
     find('photo').value = '';
+}
+
+/** Sends pasted readings; they are not kept on this device, so they stay in the box until the book has them. */
+async function paste() {
+    const said = find('paste-said');
+    const words = new URLSearchParams({ with: liking.with, by: liking.who, on: localTime(new Date()).slice(0, 16).replace('T', ' ') });
+    said.textContent = 'Being sent…';
+    try {
+        const response = await fetch(`/book/${encodeURIComponent(bench.book)}/sheets?${words}`, { method: 'POST', headers: { 'Content-Type': 'text/csv' }, body: find('sheet').value });
+        const answer = response.headers.get('Content-Type')?.includes('json') ? await response.json() : { sentence: await response.text() };
+        said.textContent = [answer.sentence, ...(answer.warnings ?? [])].join(' ');
+        said.classList.toggle('refused', !response.ok);
+        if (response.ok) {
+            find('sheet').value = '';
+        }
+    } catch {
+        said.textContent = 'The readings were not sent, for the program cannot be reached; they are still in the box, send them again later.';
+    }
 }
 
 // ---- beginning
@@ -520,12 +636,20 @@ find('unit').addEventListener('change', () => {
     remember();
     drawWith();
     drawUsual();
+    drawPlan();
     draw();
 });
+find('rounds').addEventListener('change', () => {
+    liking.rounds = Number(find('rounds').value);
+    remember();
+    drawPlan();
+});
+find('step-back').addEventListener('click', stepBack);
 find('search').addEventListener('input', drawPlaces);
 find('other').addEventListener('click', () => choose(null, true));
 find('take-it').addEventListener('click', take);
 find('copy').addEventListener('click', copy);
+find('paste').addEventListener('click', paste);
 find('photo')?.addEventListener('change', photo);
 document.querySelectorAll('[data-key]').forEach(b => b.addEventListener('click', () => press(b.dataset.key)));
 document.addEventListener('keydown', typedKey);

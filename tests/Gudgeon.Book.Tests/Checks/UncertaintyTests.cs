@@ -125,7 +125,7 @@ public class UncertaintyTests
         Assert.Equal(u, drawn.Deviation, 4 * u / Math.Sqrt(2.0 * Draws));
         Assert.Equal(1.02 - (1.96 * u), drawn.Low, 0.07 * u);
         Assert.Equal(1.02 + (1.96 * u), drawn.High, 0.07 * u);
-        var p = DecisionRule.Conformity(0.02, u);
+        var p = new Margin(0.02, u).Conformity;
         Assert.Equal(p, drawn.Conformity, 4 * Math.Sqrt(p * (1 - p) / Draws));
         Assert.Equal(p, finding.Conformity, 1e-9);
         Assert.Equal(drawn, MonteCarlo.Run(new Appraiser(new DutyDesk()), finding, book.Now(), Draws));

@@ -7,7 +7,7 @@ public sealed class TerminalManners : IDisposable
 
     public void Dispose() => _workshop.Dispose();
 
-    public static TheoryData<string> Verbs => ["", "work", "demo", "fields", "schema", "new", "show", "set", "measure", "change", "change add", "change on", "change off", "change list", "limit", "check", "run", "sprint", "gives", "changes", "need", "head", "head flow", "head cams", "head clearance", "head springs", "head motion", "head lash", "head seats"];
+    public static TheoryData<string> Verbs => ["", "work", "demo", "fields", "schema", "new", "show", "set", "measure", "instruments", "measuring-plan", "change", "change add", "change on", "change off", "change list", "limit", "check", "run", "sprint", "gives", "changes", "need", "head", "head flow", "head cams", "head clearance", "head springs", "head motion", "head lash", "head seats"];
 
     [Theory]
     [MemberData(nameof(Verbs))]

@@ -212,6 +212,65 @@ public partial class MeasureTests(Browsing browsing) : IClassFixture<Browsing>
         Assert.Contains("stroke.png", await Served.Command("attachments", browsing.Served.PathOf("heron")), StringComparison.Ordinal);
     }
 
+    // A gauge on a keyboard wedge types what it shows and Enter, wherever the focus is.
+    [Fact]
+    public async Task AGaugeThatTypesGoesThroughAPlanPlaceByPlace()
+    {
+        var page = await browsing.Open(Field("cylinder[2].boreTable"));
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Cylinder 2: Bore readings at stations" })).ToBeVisibleAsync();
+        await With(page, "bore-75-100", "Ada");
+        await Expect(page.Locator("#next")).ToHaveTextAsync("Reading 1 of 6: top, 10 mm in, along the crank");
+        string[] shown = ["89.512", "89.514", "89.511", "89.513", "89.510", "89.512"];
+        foreach (var (number, at) in shown.Select((n, i) => (n, i)))
+        {
+            await page.Keyboard.TypeAsync(number + "\n");
+            if (at == 0)
+            {
+                await Expect(page.Locator("#next")).ToHaveTextAsync("Reading 2 of 6: top, 10 mm in, across it");
+                await Expect(page.GetByLabel("Reading", new() { Exact = true })).ToBeFocusedAsync();
+            }
+        }
+
+        await Expect(InTheBook(page)).ToHaveCountAsync(1);
+        await Expect(page.Locator("#next")).ToHaveTextAsync("Reading 1 of 6: top, 10 mm in, along the crank");
+        await Expect(page.Locator("#verdicts")).ToContainTextAsync("Bore round");
+        await Browsing.Shot(page, "measure-plan");
+        var said = await Served.Command("measuring-plan", browsing.Served.PathOf("heron"), "--part", "cylinder[2]");
+        Assert.Contains("mean of 6 readings 89.512 mm, as read", said, StringComparison.Ordinal);
+        Assert.Contains("out of round 2 µm, taper 2 µm", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task AReadingOfAPlanIsTakenBackAndWhatWasReadOutlastsThePage()
+    {
+        var page = await browsing.Open(Field("bearing[main.1].journalTable"), phone: true);
+        await With(page, "mic-25-50", "Ada");
+        await page.Keyboard.TypeAsync("44.985\n44.958\n");
+        await Expect(page.Locator("#next")).ToContainTextAsync("Reading 3 of 4");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take the last one back" }).TapAsync();
+        await Expect(page.Locator("#next")).ToContainTextAsync("Reading 2 of 4");
+        await Browsing.Go(page, Field("bearing[main.1].journalTable"));
+        await Expect(page.Locator("#steps li")).ToHaveCountAsync(1);
+        await Expect(page.Locator("#steps li")).ToContainTextAsync("44.985 mm");
+        await Accessible.Check(page);
+    }
+
+    [Fact]
+    public async Task PastedReadingsAreTakenAllOrNone()
+    {
+        var page = await browsing.Open(Field("valve[inlet.1.2].lash"));
+        await With(page, "feelers", "Ada");
+        await page.GetByText("Paste readings from a sheet").ClickAsync();
+        await page.GetByLabel("Readings", new() { Exact = true }).FillAsync("field,value\nvalve[inlet.1.1].lash,0.16 mm\nvalve[inlet.1.1].lash,0.16\n");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take them all" }).ClickAsync();
+        await Expect(page.Locator("#paste-said")).ToContainTextAsync("the pasted readings, line 3: Lash: given");
+        Assert.Equal(0, await Times("valve[inlet.1.1].lash reads 0.16 mm"));
+        await page.GetByLabel("Readings", new() { Exact = true }).FillAsync("field,value\nvalve[inlet.1.1].lash,0.16 mm\nvalve[inlet.1.1].lash,0.17 mm\n");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take them all" }).ClickAsync();
+        await Expect(page.Locator("#paste-said")).ToHaveTextAsync("2 of 2 readings are in the book.");
+        Assert.Equal(1, await Times("valve[inlet.1.1].lash reads 0.16 mm ± 0.0069 mm"));
+    }
+
     [Theory]
     [InlineData(false)]
     [InlineData(true)]

@@ -11,7 +11,7 @@ internal sealed class PathCommand : Command<ReadSettings>
     public override int Execute(CommandContext context, ReadSettings settings, CancellationToken cancellationToken)
     {
         var book = settings.Open().Book;
-        var path = CriticalPath.Of(book, book.Now(), DateOnly.FromDateTime(DateTime.Today));
+        var path = CriticalPath.Of(book, book.Now(), Days.Today);
         if (settings.Json)
         {
             Out.Json(new { begin = Days.Written(path.Begin), end = Days.Written(path.End), work = path.Work, cards = path.Cards.Select(c => new { c.Card.Card.Id, c.Card.Card.Title, start = Days.Written(path.Morning(c.Start)), finish = Days.Written(path.On(c.Finish)), slackDays = c.Slack, c.Critical, waitsFor = c.Part?.Words }), undated = path.Undated.Select(p => p.Words) });

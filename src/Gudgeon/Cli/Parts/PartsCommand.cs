@@ -24,7 +24,7 @@ internal sealed class PartsCommand : Command<PartsCommand.Settings>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var book = settings.Open().Book;
-        var sheet = PartSheet.Of(book, book.Now(), DateOnly.FromDateTime(DateTime.Today));
+        var sheet = PartSheet.Of(book, book.Now(), Days.Today);
         if (settings.Save is not null)
         {
             PartOrderFile.Write(sheet, settings.Save);

@@ -19,6 +19,6 @@ internal static class AsBuiltEndpoint
 
         var desk = new DutyDesk { Shelf = open.File.Shelf, Cancellation = context.RequestAborted };
         var built = await Task.Run(() => AsBuiltBook.Of(open.File, new Appraiser(desk), desk), context.RequestAborted);
-        return Results.Content(await AsBuiltFile.Html(built, DateOnly.FromDateTime(DateTime.Today), summary: false, Visitor.Of(context).Imperial), "text/html; charset=utf-8");
+        return Results.Content(await AsBuiltFile.Html(built, Days.Today, summary: false, Visitor.Of(context).Imperial), "text/html; charset=utf-8");
     });
 }

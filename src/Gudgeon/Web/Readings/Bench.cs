@@ -2,6 +2,7 @@ using System.Globalization;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Changes;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
@@ -22,8 +23,9 @@ internal static class Bench
         var (book, now) = (open.Book, open.Now);
         var wanted = book.Changes.Where(c => c.On).SelectMany(c => Consequences.Brought(c, now, book)).DistinctBy(w => w.Path).ToDictionary(w => w.Path, w => w.Reason, StringComparer.Ordinal);
         var places = Places(now).Concat(wanted.Keys.Select(FieldCatalogue.Address).Where(a => a.Field.Kind == FieldKind.Amount));
-        var all = (asked is { } one ? places.Append(one) : places).Distinct().ToList();
-        var fields = all.Select(a => a.Field).Distinct().ToList();
+        var plans = MeasuringPlan.All(now);
+        var all = (asked is { Field.Kind: FieldKind.Amount } one ? places.Append(one) : places).Distinct().ToList();
+        var fields = all.Select(a => a.Field).Concat(plans.Select(p => p.Mean.Field)).Distinct().ToList();
         return new
         {
             book = open.Key,
@@ -32,6 +34,17 @@ internal static class Bench
             asked = asked?.Path ?? "",
             units = fields.Select(f => f.Dimension).Distinct().ToDictionary(d => d.ToString(), Units),
             fields = fields.ToDictionary(f => f.Path, Described),
+            plans = plans.Select(p => new
+            {
+                p.Table.Path,
+                field = p.Mean.Field.Path,
+                part = Part(p.Table),
+                label = p.Table.Field.Label + " at stations",
+                wanted = "",
+                holds = Holds(now, p.Table),
+                readings = Read(book, p.Table),
+                steps = p.Readings(1).Select(r => new { r.Station.At, r.Station.Name, r.Axis }),
+            }),
             places = all.Select(a => new
             {
                 a.Path,
@@ -39,12 +52,16 @@ internal static class Bench
                 part = Part(a),
                 wanted = wanted.GetValueOrDefault(a.Path, ""),
                 holds = Holds(now, a),
-                readings = book.Measurements.Where(m => m.Address == a).Select(m => new { text = m.Value.Content.ToString(), m.Value.Story, m.Value.Note }),
+                readings = Read(book, a),
             }),
             instruments = Instruments(book),
+            own = ShopInstrument.All(now).Select(i => new { i.Name, dimension = i.Dimension.ToString(), spread = i.At(i.To ?? 0)?.Expanded, said = InstrumentLine.Of(i, Days.Today).Words(visitor.Imperial) }),
             people = book.Measurements.Select(m => m.Value.By).Where(b => b.Length > 0).Distinct(StringComparer.Ordinal),
         };
     }
+
+    private static object Read(BuildBook book, FieldAddress address) =>
+        book.Measurements.Where(m => m.Address == address).Select(m => new { text = m.Value.Content.ToString(), m.Value.Story, m.Value.Note });
 
     /// <summary>The value that holds for a field, in words; null when none is known.</summary>
     public static object? Holds(Snapshot now, FieldAddress address) => now.Find(address) is { } found

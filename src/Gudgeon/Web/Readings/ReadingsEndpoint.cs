@@ -21,6 +21,7 @@ internal static class ReadingsEndpoint
     private const string Limit = "readings";
     private const int PerSecond = 20;
     private const int LargestReading = 16 * 1024;
+    private const int LargestSheet = 1024 * 1024;
 
     /// <summary>Adds the rate at which one device may send.</summary>
     public static void AddLimit(RateLimiterOptions limiter) => limiter.AddPolicy(Limit, context => RateLimitPartition.GetTokenBucketLimiter(
@@ -32,6 +33,7 @@ internal static class ReadingsEndpoint
     {
         var book = app.MapGroup("/book/{key}").RequireRateLimiting(Limit).AddEndpointFilter(OneSentence);
         book.MapPost("/readings", Take).WithMetadata(new RequestSizeLimitAttribute(LargestReading));
+        book.MapPost("/sheets", TakeSheet).WithMetadata(new RequestSizeLimitAttribute(LargestSheet));
         book.MapPost("/photos", TakePhoto).WithMetadata(new RequestSizeLimitAttribute(StoredBook.LargestFile));
         book.MapGet("/verdicts", Verdicts);
     }
@@ -61,10 +63,25 @@ internal static class ReadingsEndpoint
         }
     }
 
+    /// <summary>Takes many readings pasted as CSV: all of them or none.</summary>
+    private static async Task<IResult> TakeSheet(string key, string with, string by, string on, HttpContext context, Workshop workshop)
+    {
+        if (Open(workshop, key, out var refusal) is not { } open)
+        {
+            return refusal!;
+        }
+
+        using var body = new StreamReader(context.Request.Body);
+        var readings = ReadingSheet.Read(await body.ReadToEndAsync(context.RequestAborted), "the pasted readings", with, by, on);
+        var taken = 0;
+        var after = await open.EditAsync(new Hand(by, Visitor.Of(context).Device), file => file.Measure(readings, out taken));
+        return Results.Json(new { sentence = $"{taken} of {readings.Count} readings are in the book{(taken < readings.Count ? "; the others were there before" : "")}.", warnings = after.Warnings });
+    }
+
     private static object Acknowledged(BookFile after, TakenReading reading)
     {
         var added = after.Book.Measurements.FirstOrDefault(m => m.Id == reading.Id);
-        return new { id = reading.Id, repeated = after.Repeated, revision = added?.Revision ?? after.Revision, holds = Bench.Holds(after.Book.Now(), reading.Address) };
+        return new { id = reading.Id, repeated = after.Repeated, revision = added?.Revision ?? after.Revision, kept = added?.Value.Content.ToString(), warnings = after.Warnings, holds = Bench.Holds(after.Book.Now(), reading.Address) };
     }
 
     private static async Task<IResult> TakePhoto(string key, string path, string name, HttpContext context, Workshop workshop)

@@ -2,6 +2,7 @@ using Gudgeon.Book.Build;
 using Gudgeon.Book.Checks;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Values;
 using Gudgeon.Web.Host;
 
@@ -16,7 +17,7 @@ internal static class Resting
         var answer = open.Ask(Questions.Findings);
         var findings = answer.IsReady ? [.. answer.Value!.Where(f => Reads(f, address))] : AtOnce(open.Now, address);
         var waiting = answer.IsReady ? [] : (answer.Value ?? []).Where(f => Reads(f, address) && !findings.Exists(known => known.Id == f.Id)).Select(f => f.Check.Title).Distinct(StringComparer.Ordinal);
-        return new { verdicts = findings.Select(f => Shown(f, imperial)), waiting, state = answer.State.ToString().ToLowerInvariant(), answer.Sentence };
+        return new { verdicts = findings.Select(f => Shown(f, open.Now, imperial)), waiting, state = answer.State.ToString().ToLowerInvariant(), answer.Sentence };
     }
 
     /// <summary>Those that can be worked without an engine run.</summary>
@@ -42,7 +43,7 @@ internal static class Resting
 
     private static bool Reads(Finding finding, FieldAddress address) => finding.Trace.Direct.Any(r => r.Address.WithGroups().Contains(address));
 
-    private static object Shown(Finding f, bool imperial) => new
+    private static object Shown(Finding f, Snapshot now, bool imperial) => new
     {
         id = f.Id,
         title = f.Check.Title,
@@ -52,6 +53,7 @@ internal static class Resting
         limit = f.Judgement is { } limit ? $"wanted {limit.LimitIn(imperial)}" : "",
         reserve = double.IsNaN(f.Reserve) ? "" : $"reserve {Figures.Number(f.Reserve, 3)}",
         advice = f.Advice,
+        remedies = Remedy.For(f, now, Days.Today).Select(r => r.Words),
         caution = f.Check.Caution,
     };
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Store;
 using Gudgeon.Book.Values;
 using Gudgeon.Web.Host;
@@ -16,7 +17,9 @@ namespace Gudgeon.Web.Readings;
 /// <param name="By">Who read it.</param>
 /// <param name="On">When, local time of the device: "2026-10-02T14:05:33".</param>
 /// <param name="Note">Anything else worth knowing.</param>
-internal sealed record SentReading(string? Id, string? Path, string? Text, string? With, string? By, string? On, string? Note)
+/// <param name="PartAt">Temperature of the part, "26 °C"; empty when not said.</param>
+/// <param name="ToolAt">Temperature of the instrument; empty when not said.</param>
+internal sealed record SentReading(string? Id, string? Path, string? Text, string? With, string? By, string? On, string? Note, string? PartAt = null, string? ToolAt = null)
 {
     private const int LongestName = 60;
     private const int LongestText = 500;
@@ -30,14 +33,18 @@ internal sealed record SentReading(string? Id, string? Path, string? Text, strin
         var text = Wanted(Text, address.Path, "a value with its unit", LongestText);
         var value = KnownValue.Read(address.Field, text, How.Measured);
         BookRules.Verify(book with { Measurements = [.. book.Measurements, new Measurement(address, value, null)] });
+        var with = Wanted(With, address.Path, "the instrument", LongestName);
+        var at = ReadAt.Said(address.Path, PartAt ?? "", ToolAt ?? "", "");
+        TakenWith.Of(book.Now(), address, value, with, On ?? "", at);
         return new TakenReading(
             Measurement.ReadId(Wanted(Id, address.Path, "an id", LongestText)),
             address,
             text,
-            Wanted(With, address.Path, "the instrument", LongestName),
+            with,
             Wanted(By, address.Path, "the person", LongestName),
             Time(address.Path),
-            string.IsNullOrWhiteSpace(Note) ? "" : Wanted(Note, address.Path, "a note", LongestText));
+            string.IsNullOrWhiteSpace(Note) ? "" : Wanted(Note, address.Path, "a note", LongestText),
+            at);
     }
 
     private static string Wanted(string? given, string about, string what, int most)
@@ -54,10 +61,10 @@ internal sealed record SentReading(string? Id, string? Path, string? Text, strin
 }
 
 /// <summary>A reading that the book can take.</summary>
-internal sealed record TakenReading(string Id, FieldAddress Address, string Text, string With, string By, string On, string Note)
+internal sealed record TakenReading(string Id, FieldAddress Address, string Text, string With, string By, string On, string Note, ReadAt? At)
 {
     /// <summary>Adds it to a book; one that was added before is not added again.</summary>
-    public BookFile AddTo(BookFile file) => file.Measure(Address.Path, Text, With, By, On, Note, Id);
+    public BookFile AddTo(BookFile file) => file.Measure(Address.Path, Text, With, By, On, Note, Id, At);
 
     /// <summary>Whether the book has, or had until it was taken back, a reading with this id.</summary>
     public bool IsKnownTo(OpenBook open) => open.Book.Measurements.Any(m => m.Id == Id)

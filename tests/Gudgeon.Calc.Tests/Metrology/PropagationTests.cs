@@ -1,0 +1,79 @@
+using CsCheck;
+using Gudgeon.Calc.Metrology;
+
+namespace Gudgeon.Calc.Tests.Metrology;
+
+/// <summary>Random draws: their seed, their distributions, and percentiles by selection.</summary>
+public class PropagationTests
+{
+    private static readonly DrawnInput[] OneNormal = [new(DrawnShape.Normal, 0, 1)];
+
+    [Fact]
+    public void TheSameSeedGivesTheSameDrawsAndAnotherDoesNot()
+    {
+        double Mean(ulong seed) => Propagation.Run(OneNormal, x => x[0], 20_000, seed).Mean;
+        Assert.Equal(Mean(7), Mean(7));
+        Assert.NotEqual(Mean(7), Mean(8));
+    }
+
+    [Fact]
+    public void StreamsOfOneSeedDiffer()
+    {
+        var firsts = Enumerable.Range(0, 1000).Select(i => new SeededDraws(1, (ulong)i).Uniform()).ToList();
+        Assert.Equal(1000, firsts.Distinct().Count());
+        Assert.Equal(0.5, firsts.Average(), 0.04);
+    }
+
+    // Moments and tail shares of the standard normal distribution: 0, 1, 0, 3; beyond 1, 2, 3 and 3.5 (past the last layer).
+    [Fact]
+    public void NormalDrawsHaveTheMomentsAndTailsOfTheNormalDistribution()
+    {
+        const int n = 2_000_000;
+        var stream = new SeededDraws(42);
+        var values = new double[n];
+        for (var i = 0; i < n; i++)
+        {
+            values[i] = stream.Normal();
+        }
+
+        Assert.Equal(0, values.Average(), 0.003);
+        Assert.Equal(1, values.Average(v => v * v), 0.004);
+        Assert.Equal(0, values.Average(v => v * v * v), 0.012);
+        Assert.Equal(3, values.Average(v => v * v * v * v), 0.03);
+        foreach (var (edge, share) in new[] { (1.0, 0.158655), (2.0, 0.0227501), (3.0, 0.00134990), (3.5, 0.000232629) })
+        {
+            var tolerance = 4 * Math.Sqrt(share / n);
+            Assert.Equal(share, values.Count(v => v > edge) / (double)n, tolerance);
+            Assert.Equal(share, values.Count(v => v < -edge) / (double)n, tolerance);
+        }
+
+        Assert.Equal(0, values.Zip(values.Skip(1), (a, b) => a * b).Average(), 0.003);
+    }
+
+    [Fact]
+    public void SelectionFindsWhatSortingFinds() => Gen.Double[-5, 5].Array[1, 3000].Select(Gen.Double[0, 1]).Sample((values, share) =>
+    {
+        var sorted = values.Order().ToArray();
+        var rank = Math.Min((int)(share * values.Length), values.Length - 1);
+        var copy = (double[])values.Clone();
+        return Selection.Of(copy, rank) == sorted[rank] && copy[..rank].All(v => v <= sorted[rank]) && copy[rank..].All(v => v >= sorted[rank]);
+    });
+
+    [Fact]
+    public void SelectionCopesWithManyEqualValues()
+    {
+        var values = Enumerable.Range(0, 100_000).Select(i => (double)(i % 3)).ToArray();
+        Assert.Equal((0, 1, 2), (Selection.Of(values, 0), Selection.Of(values, 50_000), Selection.Of(values, 99_999)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Selection.Of(values, 100_000));
+    }
+
+    [Fact]
+    public void DrawsOfAStraightFormulaAgreeWithFirstOrder()
+    {
+        DrawnInput[] inputs = [new(DrawnShape.Normal, 10, 0.3), new(DrawnShape.Rectangular, 4, 0.6)];
+        var drawn = Propagation.Run(inputs, x => (2 * x[0]) - x[1], 400_000);
+        Assert.Equal(16, drawn.Mean, 0.005);
+        Assert.Equal(Math.Sqrt(0.36 + 0.12), drawn.Deviation, 0.004);
+        Assert.Equal(0.5, drawn.Share(v => v > 16), 0.004);
+    }
+}
