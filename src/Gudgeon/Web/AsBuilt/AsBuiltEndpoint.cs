@@ -1,6 +1,7 @@
 using Gudgeon.Book.AsBuilt;
 using Gudgeon.Book.Checks;
 using Gudgeon.Book.Duty;
+using Gudgeon.Book.Values;
 using Gudgeon.Web.Doors;
 using Gudgeon.Web.Host;
 
