@@ -135,11 +135,20 @@ public sealed class Appraiser(DutyDesk desk)
         Judgement? At(Found found, double si) => Nudge(check, index, snapshot, new Dictionary<string, double>(StringComparer.Ordinal) { [found.Source] = si });
         var uncertain = trace.Uncertain.ToList();
         var nudges = new NudgedValue[uncertain.Count];
-        Parallel.For(0, nudges.Length, new ParallelOptions { CancellationToken = desk.Cancellation }, i =>
+        try
         {
-            var (found, value) = (uncertain[i], uncertain[i].Value);
-            nudges[i] = new(found, judgement, At(found, value.Si + value.StandardUncertainty), At(found, value.Si - value.StandardUncertainty));
-        });
+            // Without the desk's token: a desk that may not begin a run still lets checks be nudged that ask for none.
+            Parallel.For(0, nudges.Length, i =>
+            {
+                var (found, value) = (uncertain[i], uncertain[i].Value);
+                nudges[i] = new(found, judgement, At(found, value.Si + value.StandardUncertainty), At(found, value.Si - value.StandardUncertainty));
+            });
+        }
+        catch (AggregateException e) when (e.InnerExceptions.All(i => i is OperationCanceledException))
+        {
+            throw new OperationCanceledException(e.Message, e, desk.Cancellation);
+        }
+
         return nudges;
     }
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Gudgeon.Book.Build;
-using Gudgeon.Book.Fields;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Values;
 
 namespace Gudgeon.Book.Jobs;
@@ -62,7 +62,7 @@ public sealed record CardWork(string By, string On)
 
         return step.Stages.Count == 0 && step.Tick is { } done
             ? throw new BadInputException($"{card}, {key}: done already, by {done.By} at {done.On}")
-            : Act(card, ActKind.Tick) with { Step = key, With = with.Trim(), Value = value.Trim(), Note = note.Trim() };
+            : Act(card, ActKind.Tick) with { Step = key, With = Tool(book, with.Trim()), Value = value.Trim(), Note = note.Trim() };
     }
 
     /// <summary>A step that was ticked is not done after all.</summary>
@@ -176,6 +176,12 @@ public sealed record CardWork(string By, string On)
 
     /// <summary>A time as acts have it.</summary>
     internal static DateTime At(string on) => DateTime.ParseExact(on, Form, CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal | DateTimeStyles.AssumeUniversal);
+
+    /// <summary>The tool as it is kept: one of the book's instruments with how its calibration stood.</summary>
+    private string Tool(BuildBook book, string name) =>
+        ShopInstrument.All(book.Now()).FirstOrDefault(i => i.Name == name) is { } known && InstrumentLine.Of(known, DateOnly.FromDateTime(At(On))).DueWords is { Length: > 0 } due
+            ? $"{name} (calibration {due})"
+            : name;
 
     private CardAct Act(string card, ActKind kind) => new(card, kind, By, On);
 

@@ -72,6 +72,11 @@ public sealed record Remedy(string Source, string Instrument, double Cost, int R
             return new Remedy("", "", 0, 0, "no reading would decide it: its ± comes from values that are not read off a part");
         }
 
+        if (!read.Contains(finding.Contributions[0]))
+        {
+            return new Remedy("", "", 0, 0, $"no reading of a part would decide it: most of its ± comes from {finding.Contributions[0].Found.Source}, which is not read off one");
+        }
+
         var most = read.MaxBy(c => Math.Abs(c.Effect))!;
         var field = most.Found.Value.Field;
         var wanted = Decides(finding, most, 0)

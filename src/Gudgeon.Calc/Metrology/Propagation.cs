@@ -1,3 +1,5 @@
+using System.Runtime.ExceptionServices;
+
 namespace Gudgeon.Calc.Metrology;
 
 /// <summary>Distributions from which an input is drawn.</summary>
@@ -27,6 +29,7 @@ public delegate double DrawnModel(ReadOnlySpan<double> inputs);
 public static class Propagation
 {
     private const int Block = 8192;
+    private const int Cached = 2048;
 
     /// <summary>The seed where nobody wants another.</summary>
     public const ulong Seed = 20250101;
@@ -40,24 +43,59 @@ public static class Propagation
     public static Propagated Run(IReadOnlyList<DrawnInput> inputs, DrawnModel model, int draws, ulong seed = Seed, int cores = -1)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 2);
+        ArgumentOutOfRangeException.ThrowIfZero(inputs.Count);
         DrawnInput[] drawn = [.. inputs];
         var values = new double[draws];
-        Parallel.For(0, (draws + Block - 1) / Block, new ParallelOptions { MaxDegreeOfParallelism = cores }, block => Fill(drawn, model, values.AsSpan(block * Block, Math.Min(Block, draws - (block * Block))), new SeededDraws(seed, (ulong)block)));
+        try
+        {
+            Parallel.For(0, (draws + Block - 1) / Block, new ParallelOptions { MaxDegreeOfParallelism = cores }, block => Fill(drawn, model, values.AsSpan(block * Block, Math.Min(Block, draws - (block * Block))), new SeededDraws(seed, (ulong)block)));
+        }
+        catch (AggregateException e)
+        {
+            // What the formula throws is the caller's to catch.
+            ExceptionDispatchInfo.Throw(e.InnerException!);
+        }
+
         return new Propagated(values);
     }
 
     private static void Fill(DrawnInput[] inputs, DrawnModel model, Span<double> values, SeededDraws stream)
     {
-        Span<double> x = inputs.Length <= 64 ? stackalloc double[inputs.Length] : new double[inputs.Length];
-        for (var i = 0; i < values.Length; i++)
+        // Few enough rows at a time to stay in the cache nearest the processor.
+        var rows = Math.Clamp(Cached / inputs.Length, 1, values.Length);
+        var x = new double[rows * inputs.Length];
+        for (var from = 0; from < values.Length; from += rows)
         {
-            for (var k = 0; k < inputs.Length; k++)
+            var some = values.Slice(from, Math.Min(rows, values.Length - from));
+            Draw(inputs, x.AsSpan(0, some.Length * inputs.Length), ref stream);
+            for (var i = 0; i < some.Length; i++)
             {
-                ref readonly var input = ref inputs[k];
-                x[k] = input.Centre + (input.Spread * (input.Shape == DrawnShape.Normal ? stream.Normal() : (2 * stream.Uniform()) - 1));
+                some[i] = model(x.AsSpan(i * inputs.Length, inputs.Length));
             }
+        }
+    }
 
-            values[i] = model(x);
+    /// <summary>Draws every input into its column.</summary>
+    private static void Draw(DrawnInput[] inputs, Span<double> x, ref SeededDraws stream)
+    {
+        for (var k = 0; k < inputs.Length; k++)
+        {
+            var (shape, centre, spread) = inputs[k];
+            if (shape == DrawnShape.Normal)
+            {
+                stream.Normals(x, k, inputs.Length);
+                for (var i = k; i < x.Length; i += inputs.Length)
+                {
+                    x[i] = centre + (spread * x[i]);
+                }
+            }
+            else
+            {
+                for (var i = k; i < x.Length; i += inputs.Length)
+                {
+                    x[i] = centre + (spread * ((2 * stream.Uniform()) - 1));
+                }
+            }
         }
     }
 }
@@ -66,6 +104,7 @@ public static class Propagation
 public sealed class Propagated
 {
     private readonly double[] _values;
+    private readonly List<int> _placed = [];
 
     internal Propagated(double[] values)
     {
@@ -97,7 +136,19 @@ public sealed class Propagated
 
     /// <summary>The value below which a share of the draws lies, by selection.</summary>
     /// <param name="share">Share, 0 to 1.</param>
-    public double At(double share) => Selection.Quantile(_values, share);
+    public double At(double share)
+    {
+        var rank = Math.Clamp((int)(share * Draws), 0, Draws - 1);
+        if (!_placed.Contains(rank))
+        {
+            // A rank found before parts the values: the next one is sought on its side only.
+            var (below, above) = (_placed.Where(r => r < rank).DefaultIfEmpty(-1).Max(), _placed.Where(r => r > rank).DefaultIfEmpty(Draws).Min());
+            Selection.Of(_values.AsSpan(below + 1, above - below - 1), rank - below - 1);
+            _placed.Add(rank);
+        }
+
+        return _values[rank];
+    }
 
     /// <summary>The share of the draws that are as wanted.</summary>
     public double Share(Predicate<double> wanted) => (double)_values.Count(v => wanted(v)) / _values.Length;

@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace Gudgeon.Calc.Metrology;
 
@@ -36,7 +37,7 @@ public struct SeededDraws
 
     /// <summary>A number from 0 up to 1, 1 left out.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public double Uniform() => (Bits() >> 11) * Unit;
+    public double Uniform() => (long)(Bits() >> 11) * Unit;
 
     /// <summary>A number of the normal distribution with mean 0 and standard deviation 1.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -45,8 +46,45 @@ public struct SeededDraws
         // Layer and place come from bits of one number that do not overlap.
         var bits = Bits();
         var layer = (int)(bits & (Layers - 1));
-        var place = ((bits >> 11) * (2 * Unit)) - 1;
+        var place = ((long)(bits >> 11) * (2 * Unit)) - 1;
         return Math.Abs(place) < Inside[layer] ? place * Widths[layer] : AtTheRim(layer, place);
+    }
+
+    /// <summary>Fills one column of rows with normal numbers of mean 0 and standard deviation 1.</summary>
+    /// <param name="rows">The rows, one after the other.</param>
+    /// <param name="column">The column.</param>
+    /// <param name="width">Numbers in a row.</param>
+    public void Normals(Span<double> rows, int column, int width)
+    {
+        // The state in locals, which stay in registers: a struct whose address is taken does not.
+        var (a, b, c, d) = (_a, _b, _c, _d);
+        ref var widths = ref MemoryMarshal.GetArrayDataReference(Widths);
+        ref var inside = ref MemoryMarshal.GetArrayDataReference(Inside);
+        for (var i = column; i < rows.Length; i += width)
+        {
+            var bits = BitOperations.RotateLeft(a + d, 23) + a;
+            var t = b << 17;
+            c ^= a;
+            d ^= b;
+            b ^= c;
+            a ^= d;
+            c ^= t;
+            d = BitOperations.RotateLeft(d, 45);
+            var layer = (int)(bits & (Layers - 1));
+            var place = ((long)(bits >> 11) * (2 * Unit)) - 1;
+            if (Math.Abs(place) < Unsafe.Add(ref inside, layer))
+            {
+                rows[i] = place * Unsafe.Add(ref widths, layer);
+            }
+            else
+            {
+                (_a, _b, _c, _d) = (a, b, c, d);
+                rows[i] = AtTheRim(layer, place);
+                (a, b, c, d) = (_a, _b, _c, _d);
+            }
+        }
+
+        (_a, _b, _c, _d) = (a, b, c, d);
     }
 
     private double AtTheRim(int layer, double place)
@@ -71,7 +109,7 @@ public struct SeededDraws
             }
 
             var bits = Bits();
-            (layer, place) = ((int)(bits & (Layers - 1)), ((bits >> 11) * (2 * Unit)) - 1);
+            (layer, place) = ((int)(bits & (Layers - 1)), ((long)(bits >> 11) * (2 * Unit)) - 1);
         }
     }
 

@@ -60,7 +60,7 @@ public static class ThermalLength
     /// <param name="partUncertainty">Standard uncertainty of the part's temperature, K; of a limit of 1 K when left out.</param>
     /// <param name="gaugeUncertainty">Standard uncertainty of the gauge's temperature, K; of a limit of 1 K when left out.</param>
     [Formula(
-        "length corrected to 20 °C",
+        "length brought to reference temperature",
         "L20 = L (1 - αp θp + αg θg); u = L sqrt((θp uα)^2 + (θg uα)^2 + (αp up)^2 + (αg ug)^2)",
         "ISO 1:2022, reference temperature 20 °C; JCGM 100:2008 (GUM), 5.1.2, eq. 10",
         Validity = "θp and θg are the temperatures Tp and Tg of part and gauge above 20 °C. The limits of ±1e-6 1/K and ±1 K that stand for what is not said are common practice.",

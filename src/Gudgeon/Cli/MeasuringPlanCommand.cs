@@ -52,6 +52,12 @@ internal sealed class MeasuringPlanCommand : Command<MeasuringPlanCommand.Settin
         var now = book.Now();
         var plans = Wanted(MeasuringPlan.All(now), settings.Part);
         var results = plans.Select(p => (Plan: p, Result: PlanResult.Of(p, now, settings.With, ReadAt.Said(p.Mean.Path, settings.PartAt, settings.ToolAt, settings.MadeOf)))).ToList();
+        var known = results.Where(r => r.Result is not null).ToList();
+        if (settings.Keep && (settings.By.Length == 0 || known.Count == 0))
+        {
+            throw new BadInputException(known.Count == 0 ? "--keep: no part asked for has readings at stations yet" : "--keep: a reading needs the person: --by NAME");
+        }
+
         if (settings.Json)
         {
             Out.Json(results.Select(r => Json(r.Plan, r.Result, settings.Rounds)));
@@ -63,7 +69,7 @@ internal sealed class MeasuringPlanCommand : Command<MeasuringPlanCommand.Settin
 
         if (settings.Keep)
         {
-            Keep(settings, now, [.. results.Where(r => r.Result is not null)!]);
+            Keep(settings, now, known);
         }
 
         return 0;
@@ -106,14 +112,9 @@ internal sealed class MeasuringPlanCommand : Command<MeasuringPlanCommand.Settin
         Out.Line(string.Create(CultureInfo.InvariantCulture, $"  together {Length(r.Combined)}, effective degrees of freedom {Freedom(r.Freedom)} (Welch and Satterthwaite), k = {r.Factor:F2} for {100 * PlanResult.Coverage} %: ± {Length(r.Expanded)}"));
     }
 
-    /// <summary>Takes means as readings. A ± in a book is one of k = 2, whatever the factor for 95 %.</summary>
+    /// <summary>Takes means as readings.</summary>
     private static void Keep(Settings settings, Snapshot now, List<(MeasuringPlan Plan, PlanResult? Result)> results)
     {
-        if (settings.By.Length == 0 || results.Count == 0)
-        {
-            throw new BadInputException(results.Count == 0 ? "--keep: no part asked for has readings at stations yet" : "--keep: a reading needs the person: --by NAME");
-        }
-
         var file = BookFile.Open(Books.Find(settings.Path), Hand.Here(settings.By));
         foreach (var (plan, result) in results)
         {

@@ -104,6 +104,16 @@ public sealed class CardTests : IDisposable
     }
 
     [Fact]
+    public void A_tool_of_the_books_is_kept_with_how_its_calibration_stood()
+    {
+        var file = Begin("wren.json").Set("instrument[w10].kind", "torque wrench", Stores.NoStory).Set("instrument[w10].due", "2026-10-31", Stores.NoStory)
+            .Work(b => Ada.Tick(b, "cap", "clean", "w10", "", ""));
+        Assert.Equal("w10 (calibration overdue since 2026-10-31)", State(file).Acts[^1].With);
+        file = file.Set("instrument[w10].due", "2027-10-31", Stores.NoStory).Work(b => Ada.Tick(b, "cap", "ring", "w10", "batch 7", ""));
+        Assert.Equal("w10 (calibration due 2027-10-31)", State(file).Acts[^1].With);
+    }
+
+    [Fact]
     public void What_falls_short_is_signed_only_with_a_reason_that_stays_in_the_book()
     {
         var file = AllDone(Begin("wren.json").Limit("squish.min", "3 mm", "to see"));

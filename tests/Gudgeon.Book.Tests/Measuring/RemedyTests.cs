@@ -68,6 +68,16 @@ public class RemedyTests
         Assert.Contains("not even an exact", Assert.Single(For(both)).Words, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void What_is_not_read_off_a_part_is_said_to_be_the_trouble()
+    {
+        // 80 µm cold, about 16 µm hot; 6 K of the skirt are 11 µm of it.
+        var book = Books.Of(("engine.cylinders", "1"), ("cylinder.bore", "90 mm ± 0.002 mm"), ("cylinder.expansion", "21 µm/(m·K)"), ("cylinder.temperature", "110 °C"), ("piston.diameter", "89.92 mm ± 0.002 mm"), ("piston.expansion", "20 µm/(m·K)"), ("piston.skirtTemperature", "150 ± 12 °C"), ("piston.hotMin", "0.01 mm"));
+        var finding = Appraisal.Of(book, "piston-clearance-hot", "1");
+        Assert.Equal(Verdict.TooCloseToTell, finding.Verdict);
+        Assert.Equal("no reading of a part would decide it: most of its ± comes from piston.skirtTemperature, which is not read off one", Assert.Single(Remedy.For(finding, book.Now(), Today)).Words);
+    }
+
     private static BuildBook Repeated(BuildBook book, params string[] texts) => texts.Aggregate(book, (b, text) =>
     {
         var read = b.Read("cylinder[1].deckHeight", text);

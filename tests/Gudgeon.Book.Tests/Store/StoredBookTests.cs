@@ -50,7 +50,7 @@ public sealed class StoredBookTests : IDisposable
     {
         Stores.Begin(_path);
         Assert.Equal("Gudg"u8, File.ReadAllBytes(_path).AsSpan(68, 4));
-        Assert.Equal(3, Stores.Ask<int>(_path, "PRAGMA user_version"));
+        Assert.Equal(4, Stores.Ask<int>(_path, "PRAGMA user_version"));
         Assert.Equal("wal", Stores.Ask<string>(_path, "PRAGMA journal_mode"));
         Assert.Equal((2L, 1L), StoreFile.Read(_path, c => (Scalar(c, "PRAGMA synchronous"), Scalar(c, "PRAGMA foreign_keys"))));
         Assert.Equal(0, Stores.Ask<int>(_path, "SELECT count(*) FROM pragma_table_list WHERE type = 'table' AND schema = 'main' AND name NOT LIKE 'sqlite%' AND strict = 0"));

@@ -76,4 +76,24 @@ public class PropagationTests
         Assert.Equal(Math.Sqrt(0.36 + 0.12), drawn.Deviation, 0.004);
         Assert.Equal(0.5, drawn.Share(v => v > 16), 0.004);
     }
+
+    [Fact]
+    public void PercentilesAreTheSameInAnyOrder()
+    {
+        double[] Of(params double[] shares)
+        {
+            var drawn = Propagation.Run(OneNormal, x => x[0], 50_000);
+            return [.. shares.Select(drawn.At)];
+        }
+
+        var rising = Of(0, 0.025, 0.5, 0.975, 1);
+        Assert.Equal(rising.Order(), rising);
+        Assert.Equal(rising, Of(0.975, 0.5, 1, 0, 0.025).Order());
+        Assert.Equal(-1.96, rising[1], 0.03);
+        Assert.Equal(1.96, rising[3], 0.03);
+    }
+
+    [Fact]
+    public void WhatTheFormulaThrowsIsThrown() =>
+        Assert.Throws<OperationCanceledException>(() => Propagation.Run(OneNormal, _ => throw new OperationCanceledException(), 50_000));
 }
