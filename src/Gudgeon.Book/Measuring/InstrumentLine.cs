@@ -23,7 +23,7 @@ public sealed record InstrumentLine(ShopInstrument Instrument, double? Uncertain
         [.. ShopInstrument.All(book.Now()).Select(i => Of(i, today) with { ZeroChecks = book.Measurements.Count(m => m.Address == new FieldAddress(Fields.Instrument.Zero, i.Name)) })];
 
     /// <summary>"micrometer, 25 mm to 50 mm", as far as it is known.</summary>
-    public string What(bool imperial) => EnumWords.Of(Instrument.Kind.ToString()) + ((Instrument.From, Instrument.To) switch
+    public string What(bool imperial) => Kind + ((Instrument.From, Instrument.To) switch
     {
         ({ } from, { } to) => $", {Instrument.Print(from, imperial)} to {Instrument.Print(to, imperial)}",
         (null, { } to) => $", to {Instrument.Print(to, imperial)}",
@@ -33,6 +33,12 @@ public sealed record InstrumentLine(ShopInstrument Instrument, double? Uncertain
 
     /// <summary>"± 0.0049 mm (k = 2) at the end of its range".</summary>
     public string Spread(bool imperial) => Uncertainty is { } u ? $"± {Instrument.Print(u, imperial, 2)} (k = 2){(Instrument.To is null ? "" : " at the end of its range")}" : "± not known: neither permissible error nor calibration";
+
+    /// <summary>Its kind: "bore gauge".</summary>
+    public string Kind => EnumWords.Of(Instrument.Kind.ToString());
+
+    /// <summary>The standard that it is made to; empty when none is said.</summary>
+    public string Standard => Instrument.Standard is { } standard ? EnumWords.Of(standard.ToString()) : "";
 
     /// <summary>"due 2027-03-01", "overdue since 2026-03-01"; empty when no day is said.</summary>
     public string DueWords => Instrument.Due is { } due ? $"{(Overdue ? "overdue since" : "due")} {Days.Written(due)}" : "";

@@ -43,7 +43,7 @@ public static class Propagation
     public static Propagated Run(IReadOnlyList<DrawnInput> inputs, DrawnModel model, int draws, ulong seed = Seed, int cores = -1)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 2);
-        ArgumentOutOfRangeException.ThrowIfZero(inputs.Count);
+        ArgumentOutOfRangeException.ThrowIfZero(inputs.Count, nameof(inputs));
         DrawnInput[] drawn = [.. inputs];
         var values = new double[draws];
         try

@@ -1,4 +1,3 @@
-using Gudgeon.Book.Fields;
 using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Values;
 using Spectre.Console.Cli;
@@ -33,12 +32,12 @@ internal sealed class InstrumentsCommand : Command<ReadSettings>
     private static object Json(InstrumentLine line) => new
     {
         name = line.Instrument.Name,
-        kind = EnumWords.Of(line.Instrument.Kind.ToString()),
+        line.Kind,
         measures = line.Instrument.Dimension,
         from = line.Instrument.From,
         to = line.Instrument.To,
         expandedUncertainty = line.Uncertainty,
-        standard = line.Instrument.Standard is { } standard ? EnumWords.Of(standard.ToString()) : null,
+        standard = line.Standard.Length > 0 ? line.Standard : null,
         due = line.Instrument.Due,
         overdue = line.Overdue,
         owner = line.Instrument.Owner,

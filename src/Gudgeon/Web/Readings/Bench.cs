@@ -55,7 +55,7 @@ internal static class Bench
                 readings = Read(book, a),
             }),
             instruments = Instruments(book),
-            own = ShopInstrument.All(now).Select(i => new { i.Name, dimension = i.Dimension.ToString(), spread = i.At(i.To ?? 0)?.Expanded, said = InstrumentLine.Of(i, Days.Today).Words(visitor.Imperial) }),
+            own = ShopInstrument.All(now).Select(i => InstrumentLine.Of(i, Days.Today)).Select(l => new { l.Instrument.Name, dimension = l.Instrument.Dimension.ToString(), spread = l.Uncertainty, said = l.Words(visitor.Imperial) }),
             people = book.Measurements.Select(m => m.Value.By).Where(b => b.Length > 0).Distinct(StringComparer.Ordinal),
         };
     }
