@@ -60,7 +60,16 @@ public sealed class DutyDesk
         var speeds = view.Slightly ? duty.TellingSpeeds : null;
         var key = (view.Slightly ? "~" : "") + string.Join(';', nudges.Select(n => string.Create(CultureInfo.InvariantCulture, $"{n.Key}={n.Value:R}")));
         var nudged = run.Nudged.GetOrAdd(key, _ => new(() => RunOf(new View(view.Snapshot, null, nudges.ToDictionary(n => n.Key, n => n.Value, StringComparer.Ordinal)), duty, speeds)));
-        return (nudged.Value, run.Trace);
+        try
+        {
+            return (nudged.Value, run.Trace);
+        }
+        catch (OperationCanceledException)
+        {
+            // A run that was stopped is made when it is next asked for: the answer of a stopped one would be kept for good.
+            run.Nudged.TryRemove(key, out _);
+            throw;
+        }
     }
 
     /// <summary>The run of a snapshot: one kept whose reads all hold, else a new one started from the last.</summary>

@@ -1,5 +1,6 @@
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Checks;
+using Gudgeon.Book.Duty;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Joints;
 
@@ -8,6 +9,9 @@ namespace Gudgeon.Book.Tests.Checks;
 /// <summary>The seal of the head joint that <see cref="JointCheckTests"/> works by hand, and an O-ring of 3 mm.</summary>
 public class SealCheckTests
 {
+    // From cold, as each finding here is worked: a desk that others use may start its run from one of theirs.
+    private static readonly EngineDuty Duty = new View(Engines.Bare.Now(), new DutyDesk()).Duty()!;
+
     private static readonly double Preload = Tightening.Preload(44, 10e-3, 1.5e-3, 0.12, 0.12, 13.8e-3);
 
     // Line load: 4 bolts at 2/3 of the preload less embedding, less what the gas takes off the parts, over π · 94 mm.
@@ -16,7 +20,7 @@ public class SealCheckTests
         var bolt = BoltResilience.OfBolt(10e-3, 1.5e-3, 128e-3, 10e-3, 0, 205e9, 72e9).Total;
         var parts = ClampedParts.Resilience(17e-3, 10.6e-3, 26e-3, 128e-3, 72e9).Resilience;
         var least = (Preload * 2 / 3) - (13e-6 / (bolt + parts));
-        var gas = (Engines.BareDuty.PeakPressure.Value - 101325) * Math.PI / 4 * 94e-3 * 94e-3;
+        var gas = (Duty.PeakPressure.Value - 101325) * Math.PI / 4 * 94e-3 * 94e-3;
         return ((4 * least) - ((1 - (0.5 * parts / (bolt + parts))) * gas)) / (Math.PI * 94e-3);
     }
 
@@ -39,7 +43,7 @@ public class SealCheckTests
     [Fact]
     public void Without_the_maker_the_table_of_gaskets_gives_it()
     {
-        var wanted = 4.75 * (Engines.BareDuty.PeakPressure.Value - 101325) * 2e-3;
+        var wanted = 4.75 * (Duty.PeakPressure.Value - 101325) * 2e-3;
         var finding = Head("gasket-line-load", ("joint[head].gasket", "soft copper"), ("joint[head].ringWidth", "2 mm"));
         Assert.Equal(wanted, finding.Judgement!.Lower!.Value, wanted * 1e-9);
         Assert.Contains("vessel flanges", finding.Judgement.LimitSource, StringComparison.Ordinal);

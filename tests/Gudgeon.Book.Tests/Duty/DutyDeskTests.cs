@@ -38,6 +38,19 @@ public class DutyDeskTests
     }
 
     [Fact]
+    public void A_nudged_run_that_was_stopped_is_made_when_it_is_asked_for_again()
+    {
+        var desk = new DutyDesk();
+        var now = Engines.Bare.Now();
+        Assert.NotNull(new View(now, desk).Duty());
+        View Nudged() => new(now, desk, new Dictionary<string, double>(StringComparer.Ordinal) { ["fuel.lambda"] = 0.9 });
+        desk.Cancellation = new CancellationToken(canceled: true);
+        Assert.ThrowsAny<OperationCanceledException>(() => Nudged().Duty());
+        desk.Cancellation = CancellationToken.None;
+        Assert.NotNull(Nudged().Duty());
+    }
+
+    [Fact]
     public void What_the_run_read_is_part_of_the_trace_but_not_read_directly()
     {
         var view = new View(Engines.Bare.Now(), Engines.BareDesk);
