@@ -44,7 +44,7 @@ public sealed class Appraiser(DutyDesk desk)
     public Finding Appraise(Check check, string index, Snapshot snapshot)
     {
         var key = $"{check.Id}[{index}]";
-        if (_kept.TryGetValue(key, out var kept) && kept.Trace.HoldsIn(snapshot))
+        if (_kept.TryGetValue(key, out var kept) && kept.Trace.HoldsIn(snapshot) && kept.RuleTrace.HoldsIn(snapshot))
         {
             return kept;
         }
@@ -112,13 +112,15 @@ public sealed class Appraiser(DutyDesk desk)
         var nudges = WithUncertainty ? Nudges(check, index, snapshot, view.Trace, judgement) : [];
         double Spread(Func<NudgedValue, double> effect) => Math.Sqrt(nudges.Sum(n => effect(n) * effect(n)));
         Margin At(Limit limit) => new(judgement.Margin(limit), Spread(n => n.Effect(j => j.Margin(limit))));
-        var (rule, lower, upper, decisive) = (DecisionRule.Of(view), At(Limit.Lower), At(Limit.Upper), judgement.Decisive);
+        var shop = new View(snapshot);
+        var (rule, lower, upper, decisive) = (DecisionRule.Of(shop), At(Limit.Lower), At(Limit.Upper), judgement.Decisive);
         return new Finding
         {
             Check = check,
             Index = index,
             Judgement = judgement,
             Rule = rule,
+            RuleTrace = shop.Trace,
             Verdict = rule.Decide(lower, upper),
             Lower = lower,
             Upper = upper,

@@ -68,6 +68,9 @@ public sealed record Finding
     /// <summary>The rule that gave the verdict.</summary>
     public DecisionRule Rule { get; init; } = DecisionRule.Usual;
 
+    /// <summary>What the shop's choice of the rule rests on: kept apart, for it is no value of the part.</summary>
+    public Trace RuleTrace { get; init; } = new();
+
     /// <summary>How far the value lies inside the lower limit.</summary>
     public Margin Lower { get; init; } = new(double.NaN, double.NaN);
 

@@ -21,7 +21,6 @@ public sealed class CheckVerb : IDisposable
           read:
             cylinder[1].deckHeight             0.10 mm (change decked, assumed) from cylinder.deckHeight
             cylinder[1].gasketThickness        1.00 mm (manual) from cylinder.gasketThickness
-            workshop.decisionRule              guard band (customary, nothing known)
           taken as exact, since no ± is given: cylinder.deckHeight
           source: 1.0 mm with a steel rod: common practice, no source
           caution: A piston that touches the head breaks the rod: prove the clearance with solder or clay on both sides of the pin before the engine turns under its own power.
@@ -76,8 +75,7 @@ public sealed class CheckVerb : IDisposable
         Assert.Equal(1.0, finding.GetProperty("lower").GetDouble(), 1e-9);
         Assert.Equal("mm", finding.GetProperty("unit").GetString());
         Assert.Equal(1.1, finding.GetProperty("reserve").GetDouble(), 1e-9);
-        // Nobody has chosen a decision rule: the usual one has no source in the book.
-        Assert.Equal([null, "cylinder.deckHeight", "cylinder.gasketThickness"], finding.GetProperty("reads").EnumerateArray().Select(r => r.GetProperty("source").GetString()).Order());
+        Assert.Equal(["cylinder.deckHeight", "cylinder.gasketThickness"], finding.GetProperty("reads").EnumerateArray().Select(r => r.GetProperty("source").GetString()).Order());
     }
 
     [Fact]
