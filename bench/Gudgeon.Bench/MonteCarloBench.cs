@@ -22,6 +22,7 @@ internal static class MonteCarloBench
             "ms",
             1e3,
             ("one core, own generator, selection", () => Own(1)),
+            ("the same without percentiles", () => Propagation.Run(Inputs, Formula, Draws, cores: 1)),
             ("all cores, the same", () => Own(Environment.ProcessorCount)),
             ("one core, System.Random and polar normals, selection", Plain),
             ("one core, library generator, selection", () => Library(v => Array.ForEach(Shares, s => Selection.Quantile(v, s)))),

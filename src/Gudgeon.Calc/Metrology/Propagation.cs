@@ -83,11 +83,7 @@ public static class Propagation
             var (shape, centre, spread) = inputs[k];
             if (shape == DrawnShape.Normal)
             {
-                stream.Normals(x, k, inputs.Length);
-                for (var i = k; i < x.Length; i += inputs.Length)
-                {
-                    x[i] = centre + (spread * x[i]);
-                }
+                stream.Normals(x, k, inputs.Length, centre, spread);
             }
             else
             {

@@ -96,4 +96,19 @@ public class PropagationTests
     [Fact]
     public void WhatTheFormulaThrowsIsThrown() =>
         Assert.Throws<OperationCanceledException>(() => Propagation.Run(OneNormal, _ => throw new OperationCanceledException(), 50_000));
+
+    [Fact]
+    public void AColumnHoldsWhatSingleDrawsGive()
+    {
+        var (one, many) = (new SeededDraws(3), new SeededDraws(3));
+        var rows = new double[3 * 10_000];
+        many.Normals(rows, 1, 3, 5, 2);
+        for (var i = 1; i < rows.Length; i += 3)
+        {
+            Assert.Equal(5 + (2 * one.Normal()), rows[i]);
+        }
+
+        Assert.All(rows.Where((_, i) => i % 3 != 1), r => Assert.Equal(0, r));
+        Assert.Equal(one.Uniform(), many.Uniform());
+    }
 }
