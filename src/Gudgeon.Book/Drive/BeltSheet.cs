@@ -132,7 +132,7 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Dra
 
         var (hardest, cause) = new DriveHits(view).Hardest();
         var ratio = view.Limit("belt-jump.ratio", Dimension.Number, "", 8);
-        var pressing = Sketch.Known(() => belt.SetUp() - (view.AmountOr(Belt.Mass, 0) * hardest.BeltSpeed * hardest.BeltSpeed));
+        var pressing = Sketch.Known(() => belt.Pressing(hardest.BeltSpeed));
         var (tight, slack) = (pressing + (hardest.Pull / 2), pressing - (hardest.Pull / 2));
         return DriveWords.Step(
             "Jumping a tooth",
@@ -142,12 +142,8 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Dra
             new Fact("slack span then, as it presses on the pulleys", slack, Dimension.Force, "N") { Remark = slack < 0 ? "negative: it hangs, and only the teeth still in mesh hold the belt" : "" },
             new Fact("tight over slack", slack > 0 ? tight / slack : null, Dimension.Number, "") { Digits = 3, Remark = $"{Figures.Number(ratio, 3)} at the most: belt makers' custom, from memory" },
             new Fact("pull at which it may jump", Sketch.Known(() => belt.JumpPull(hardest.BeltSpeed, ratio)), Dimension.Force, "N"),
-            new Fact("tension at rest that would hold it", JumpTension(pressing, belt, hardest.Pull, ratio), Dimension.Force, "N") { Remark = "the nose and the maker's greatest tension must bear it too" });
+            new Fact("tension at rest that would hold it", Sketch.Known(() => belt.JumpTension(hardest, ratio)), Dimension.Force, "N") { Remark = "the nose and the maker's greatest tension must bear it too" });
     }
-
-    /// <summary>Set-up tension at which the slack span keeps its share of a pull: what does not press, and half of the pull at the ratio, N.</summary>
-    private static double? JumpTension(double? pressing, DrivenBelt belt, double pull, double ratio) =>
-        belt.SetUp() - pressing + (pull * (ratio + 1) / (ratio - 1) / 2);
 
     private static IEnumerable<BeltRow> Over(View view, DrivenBelt belt)
     {

@@ -90,4 +90,24 @@ public static class BeltSetting
         [Quantity("belt speed", Dimension.Speed, "m/s", Symbol = "v", Min = 0)] double speed,
         [Quantity("tight over slack span", Dimension.Number, Symbol = "q", Above = 1)] double ratio = 8) =>
         2 * Math.Max(0, setUp - (mass * speed * speed)) * (ratio - 1) / (ratio + 1);
+
+    /// <summary>Set-up tension at which a toothed belt bears a pull without coming near to jumping a tooth, N: <see cref="JumpPull"/> turned round.</summary>
+    /// <param name="pull">Pull, N.</param>
+    /// <param name="mass">Mass of the belt for its length, kg/m.</param>
+    /// <param name="speed">Belt speed, m/s.</param>
+    /// <param name="ratio">Greatest tension of the tight span over that of the slack one, both as they press on the pulleys.</param>
+    [Formula(
+        "toothed belt set-up tension against jumping",
+        "T0 = F (q + 1) / (2 (q - 1)) + m v^2",
+        "Statics: T1 + T2 = 2 (T0 - m v^2), F = T1 - T2, T1 = q T2; q = 8, the tension ratio for which belt makers have toothed belts set up (from memory)",
+        Provenance = Provenance.CommonPractice,
+        Validity = "The mean of both spans stays at the set-up tension, six teeth or more in mesh.",
+        Caution = "A belt that jumps at speed strips its teeth and whips: guard it, and nobody in its plane.")]
+    [return: Quantity("set-up tension", Dimension.Force, "N", Symbol = "T0")]
+    public static double JumpTension(
+        [Quantity("pull", Dimension.Force, "N", Symbol = "F", Min = 0)] double pull,
+        [Quantity("belt mass for its length", Dimension.LinearDensity, "kg/m", Symbol = "m", Min = 0)] double mass,
+        [Quantity("belt speed", Dimension.Speed, "m/s", Symbol = "v", Min = 0)] double speed,
+        [Quantity("tight over slack span", Dimension.Number, Symbol = "q", Above = 1)] double ratio = 8) =>
+        (pull * (ratio + 1) / (2 * (ratio - 1))) + (mass * speed * speed);
 }

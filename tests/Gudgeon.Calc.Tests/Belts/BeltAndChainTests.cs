@@ -41,6 +41,10 @@ public class BeltAndChainTests
     {
         var (pressing, half) = (setUp - (mass * speed * speed), BeltSetting.JumpPull(setUp, mass, speed, ratio) / 2);
         Assert.Equal(pressing > 0 ? ratio * (pressing - half) : 0, pressing > 0 ? pressing + half : half, 1e-9 * setUp);
+        if (pressing > 0)
+        {
+            Assert.Equal(setUp, BeltSetting.JumpTension(2 * half, mass, speed, ratio), 1e-9 * setUp);
+        }
     });
 
     [Fact]

@@ -90,10 +90,18 @@ public sealed class DrivenBelt(View view)
     /// <param name="ratio">Tight over slack span at that pull.</param>
     public double JumpPull(double beltSpeed, double ratio) => view.Work(BeltSetting.JumpPull, SetUp(), view.AmountOr(Belt.Mass, 0), beltSpeed, ratio);
 
+    /// <summary>Set-up tension that would bear a pull without jumping, N.</summary>
+    /// <param name="at">The pull.</param>
+    /// <param name="ratio">Tight over slack span at that pull.</param>
+    public double JumpTension(BeltPull at, double ratio) => view.Work(BeltSetting.JumpTension, at.Pull, view.AmountOr(Belt.Mass, 0), at.BeltSpeed, ratio);
+
+    /// <summary>What of the set-up tension presses on the pulleys at a belt speed, m/s: the belt's own turning takes the rest, N.</summary>
+    public double Pressing(double beltSpeed) => SetUp() - (view.AmountOr(Belt.Mass, 0) * beltSpeed * beltSpeed);
+
     /// <summary>Load of the belt on the crank pulley when it pulls, N; what the belt's own turning takes of the tension presses on no pulley.</summary>
     public double HubLoad(BeltPull at)
     {
-        var (mean, half) = (SetUp() - (view.AmountOr(Belt.Mass, 0) * at.BeltSpeed * at.BeltSpeed), at.Pull / 2);
+        var (mean, half) = (Pressing(at.BeltSpeed), at.Pull / 2);
         return view.Work(BeltDrive.HubLoad, Math.Max(0, mean) + half, Math.Max(0, mean - half), Course().DriverWrap);
     }
 
