@@ -5,6 +5,7 @@ using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Jobs;
+using Gudgeon.Book.Parts;
 using Gudgeon.Book.Store;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
@@ -70,6 +71,9 @@ public sealed record AsBuiltBook
            select new TightenedBolt(card, step.Step.What, stage.Stage.Words(imperial: false), bolt.Number, bolt.Done!),
     ];
 
+    /// <summary>Parts of the build.</summary>
+    public IReadOnlyList<PartLine> Parts => PartLine.All(new View(Now));
+
     /// <summary>New parts that are used once, as they were noted.</summary>
     public IReadOnlyList<(CardState Card, StepState Step)> Renewed => [.. Cards.SelectMany(c => c.Steps, (c, s) => (c, s)).Where(p => p.s.Step.Kind == StepKind.Renew && p.s.Tick is not null)];
 
@@ -128,7 +132,8 @@ public sealed record AsBuiltBook
     private static IEnumerable<(string, string)> Words(Snapshot now, params Field[] fields) =>
         fields.Select(f => (f.Label, Words: now.Find(new FieldAddress(f, ""))?.Value.Content as string)).Where(f => f.Words is not null).Select(f => (f.Label, f.Words!));
 
-    private static string Title(Finding finding) => finding.Index.Length > 0 ? $"{finding.Check.Title}, {finding.Index}" : finding.Check.Title;
+    /// <summary>"Top ring end gap, 2".</summary>
+    public static string Title(Finding finding) => finding.Index.Length > 0 ? $"{finding.Check.Title}, {finding.Index}" : finding.Check.Title;
 
     private IEnumerable<OpenPoint> Points(Verdict verdict, Func<Finding, string> words) =>
         Findings.Where(f => f.Verdict == verdict).Select(f => new OpenPoint(verdict.Words(), words(f)));

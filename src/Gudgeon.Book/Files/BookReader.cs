@@ -72,12 +72,7 @@ internal sealed class BookReader(string file, bool lines = true)
     {
         Expect(place, JsonValueKind.Object, path, "an object");
         Only(place, path, "id", "title", "reason", "on", "set");
-        var id = Text(place, "id", path);
-        if (id.Length == 0 || !id.All(c => char.IsLetterOrDigit(c) || c is '-' or '_'))
-        {
-            throw Bad(place, path + ".id", $"given '{id}', wanted a short name of letters, digits and dashes");
-        }
-
+        var id = ShortName(place, "id", path);
         var on = place["on"] switch
         {
             null => true,
@@ -258,6 +253,29 @@ internal sealed class BookReader(string file, bool lines = true)
         { Kind: JsonValueKind.String or JsonValueKind.Number } text => text.Text,
         { } other => throw Bad(other, $"{path}.{name}".TrimStart('.'), "wanted text"),
     };
+
+    /// <summary>A word of an enumeration.</summary>
+    internal TEnum Word<TEnum>(JsonPlace place, string path)
+        where TEnum : struct, Enum
+    {
+        foreach (var value in Enum.GetValues<TEnum>())
+        {
+            if (EnumWords.Of(value.ToString()) == place.Text)
+            {
+                return value;
+            }
+        }
+
+        throw Bad(place, path, $"given '{place.Text}', wanted {string.Join(" or ", Enum.GetNames<TEnum>().Select(EnumWords.Of))}");
+    }
+
+    /// <summary>A name by which people call a change or a job card.</summary>
+    internal string ShortName(JsonPlace place, string name, string path) => Text(place, name, path) is var id && IsShortName(id)
+        ? id
+        : throw Bad(place, $"{path}.{name}", $"given '{id}', wanted a short name of letters, digits and dashes");
+
+    /// <summary>Whether a word is such a name.</summary>
+    internal static bool IsShortName(string word) => word.Length > 0 && word.All(c => char.IsLetterOrDigit(c) || c is '-' or '_');
 
     internal void Only(JsonPlace place, string path, params string[] names)
     {

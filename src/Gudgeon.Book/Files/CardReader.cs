@@ -39,7 +39,7 @@ internal sealed class CardReader(BookReader book)
             throw book.Bad(place["steps"]!, path + ".steps", $"the step '{twice.Key}' is given twice");
         }
 
-        return new CardTemplate(Id(place, path), Needed(place, "title", path), Needed(place, "stage", path), Time(place, "hours", Needed(place, "hours", path), path))
+        return new CardTemplate(book.ShortName(place, "id", path), Needed(place, "title", path), Needed(place, "stage", path), Time(place, "hours", Needed(place, "hours", path), path))
         {
             After = Words(place, "after", path),
             When = Conditions(place, path),
@@ -54,24 +54,23 @@ internal sealed class CardReader(BookReader book)
     {
         book.Expect(place, JsonValueKind.Object, path, "an object");
         book.Only(place, path, ActMembers);
-        var word = Needed(place, "act", path);
-        var kind = Array.Find(Enum.GetValues<ActKind>(), k => EnumWords.Of(k.ToString()) == word);
-        return EnumWords.Of(kind.ToString()) != word
-            ? throw book.Bad(place["act"]!, path + ".act", $"given '{word}', wanted one of {string.Join(", ", Enum.GetNames<ActKind>().Select(EnumWords.Of))}")
-            : new CardAct(Id(place, path, "card"), kind, Needed(place, "by", path), Needed(place, "on", path))
-            {
-                Step = book.Text(place, "step", path),
-                With = book.Text(place, "with", path),
-                Value = book.Text(place, "value", path),
-                Note = book.Text(place, "note", path),
-                Reads = (place["reads"]?.Members ?? []).ToDictionary(m => m.Name, m => m.Value.Text, StringComparer.Ordinal),
-                Overridden = Words(place, "overridden", path),
-            };
+        Needed(place, "act", path);
+        var on = Needed(place, "on", path);
+        book.Guard(place["on"]!, path + ".on", () => CardWork.At(on));
+        return new CardAct(book.ShortName(place, "card", path), book.Word<ActKind>(place["act"]!, path + ".act"), Needed(place, "by", path), on)
+        {
+            Step = book.Text(place, "step", path),
+            With = book.Text(place, "with", path),
+            Value = book.Text(place, "value", path),
+            Note = book.Text(place, "note", path),
+            Reads = (place["reads"]?.Members ?? []).ToDictionary(m => book.Guard(m.Value, path + ".reads", () => FieldCatalogue.Address(m.Name)).Path, m => m.Value.Text, StringComparer.Ordinal),
+            Overridden = Words(place, "overridden", path),
+        };
     }
 
     /// <summary>An act as it is written, on one line.</summary>
-    public static JsonPlace Write(CardAct act) => JsonPlace.Object(new (string Name, JsonPlace? Value)[]
-    {
+    public static JsonPlace Write(CardAct act) => JsonPlace.Filled(
+    [
         ("card", JsonPlace.Of(act.Card)),
         ("act", JsonPlace.Of(EnumWords.Of(act.Kind.ToString()))),
         ("by", JsonPlace.Of(act.By)),
@@ -82,7 +81,7 @@ internal sealed class CardReader(BookReader book)
         ("note", Filled(act.Note)),
         ("reads", act.Reads.Count > 0 ? JsonPlace.Object(act.Reads.Select(r => (r.Key, JsonPlace.Of(r.Value)))) : null),
         ("overridden", act.Overridden.Count > 0 ? JsonPlace.Array(act.Overridden.Select(JsonPlace.Of)) : null),
-    }.Where(p => p.Value is not null).Select(p => (p.Name, p.Value!))).OnOneLine();
+    ]).OnOneLine();
 
     private static JsonPlace? Filled(string text) => text.Length > 0 ? JsonPlace.Of(text) : null;
 
@@ -96,7 +95,7 @@ internal sealed class CardReader(BookReader book)
             throw book.Bad(place, path, $"wanted just one of {string.Join(", ", Kinds.Keys)}; given {(kinds.Count == 0 ? "none" : string.Join(" and ", kinds))}");
         }
 
-        var step = new CardStep(Id(place, path), Kinds[kind], Needed(place, kind, path))
+        var step = new CardStep(book.ShortName(place, "id", path), Kinds[kind], Needed(place, kind, path))
         {
             Text = book.Text(place, "text", path),
             Each = Subject(place, path),
@@ -132,14 +131,6 @@ internal sealed class CardReader(BookReader book)
         book.Guard(place[name]!, $"{path}.{name}", () => Amount.Parse("the time", text, Dimension.Time, "h").Si is var time and >= 0 and <= 1e7 ? time : throw new BadInputException($"the time: given '{text}', wanted hours from 0 to 2000"));
 
     private List<string> Words(JsonPlace place, string name, string path) => [.. book.Items(place[name], $"{path}.{name}").Select(i => i.Text)];
-
-    private string Id(JsonPlace place, string path, string name = "id")
-    {
-        var id = book.Text(place, name, path);
-        return id.Length > 0 && id.All(c => char.IsLetterOrDigit(c) || c is '-' or '_')
-            ? id
-            : throw book.Bad(place, $"{path}.{name}", $"given '{id}', wanted a short name of letters, digits and dashes");
-    }
 
     private string Needed(JsonPlace place, string name, string path) =>
         book.Text(place, name, path) is { Length: > 0 } text ? text : throw book.Bad(place, path, $"missing '{name}'");

@@ -66,6 +66,9 @@ public sealed class JsonPlace
         return place;
     }
 
+    /// <summary>An object of those members that have a value.</summary>
+    public static JsonPlace Filled(IEnumerable<(string Name, JsonPlace? Value)> members) => Object(members.Where(m => m.Value is not null).Select(m => (m.Name, m.Value!)));
+
     /// <summary>An array.</summary>
     public static JsonPlace Array(IEnumerable<JsonPlace> items)
     {

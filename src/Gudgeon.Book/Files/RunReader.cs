@@ -28,8 +28,8 @@ internal sealed partial class RunReader(BookReader book)
         var sum = book.Text(place, "sha256", path);
         return new KeptRun
         {
-            Kind = Word<RunKind>(place["kind"]!, path + ".kind"),
-            Depth = place["depth"] is { } depth ? Word<Depth>(depth, path + ".depth") : Depth.Lumped,
+            Kind = book.Word<RunKind>(place["kind"]!, path + ".kind"),
+            Depth = place["depth"] is { } depth ? book.Word<Depth>(depth, path + ".depth") : Depth.Lumped,
             Title = book.Text(place, "title", path),
             By = book.Text(place, "by", path),
             On = book.Text(place, "on", path),
@@ -46,8 +46,8 @@ internal sealed partial class RunReader(BookReader book)
     public static JsonPlace Write(KeptRun run)
     {
         static JsonPlace List(IEnumerable<string> words) => JsonPlace.Array(words.Select(JsonPlace.Of));
-        return OnLines(JsonPlace.Object(new (string Name, JsonPlace? Value)[]
-        {
+        return OnLines(JsonPlace.Filled(
+        [
             ("kind", JsonPlace.Of(EnumWords.Of(run.Kind.ToString()))),
             ("depth", JsonPlace.Of(run.Depth.Word())),
             ("title", JsonPlace.Of(run.Title)),
@@ -60,7 +60,7 @@ internal sealed partial class RunReader(BookReader book)
             ("sha256", JsonPlace.Of(run.Sha256)),
             ("columns", List(run.Figures.Columns)),
             ("rows", JsonPlace.Array(run.Figures.Rows.Select(r => JsonPlace.Array(r.Select(Cell))))),
-        }.Where(p => p.Value is not null).Select(p => (p.Name, p.Value!))));
+        ]));
     }
 
     /// <summary>A run with each of its parts on a line.</summary>
@@ -81,20 +81,6 @@ internal sealed partial class RunReader(BookReader book)
         double number => JsonPlace.Raw(JsonValueKind.Number, number.ToString("R", CultureInfo.InvariantCulture)),
         var text => JsonPlace.Of(Convert.ToString(text, CultureInfo.InvariantCulture)!),
     };
-
-    private TEnum Word<TEnum>(JsonPlace place, string path)
-        where TEnum : struct, Enum
-    {
-        foreach (var value in Enum.GetValues<TEnum>())
-        {
-            if (EnumWords.Of(value.ToString()) == place.Text)
-            {
-                return value;
-            }
-        }
-
-        throw book.Bad(place, path, $"given '{place.Text}', wanted {string.Join(" or ", Enum.GetNames<TEnum>().Select(EnumWords.Of))}");
-    }
 
     private List<string> Words(JsonPlace place, string name, string path) => book.Items(place[name], $"{path}.{name}").ConvertAll(i =>
     {
@@ -119,7 +105,7 @@ internal sealed partial class RunReader(BookReader book)
         var columns = Words(place, "columns", path);
         var rows = book.Items(place["rows"], path + ".rows").ConvertAll(r => (IReadOnlyList<object?>)book.Items(r, path + ".rows").ConvertAll(c => Cell(c, path)));
         return rows.TrueForAll(r => r.Count == columns.Count)
-            ? new RunFigures(Word<RunKind>(place["kind"]!, path + ".kind"), columns, rows)
+            ? new RunFigures(book.Word<RunKind>(place["kind"]!, path + ".kind"), columns, rows)
             : throw book.Bad(place["rows"]!, path + ".rows", $"wanted {columns.Count} cells in each row, one for each column");
     }
 

@@ -1,4 +1,5 @@
 using Gudgeon.Book.Build;
+using Gudgeon.Book.Fields;
 using Gudgeon.Book.Joints;
 
 namespace Gudgeon.Book.Jobs;
@@ -29,7 +30,7 @@ public enum Standing
 public static class Standings
 {
     /// <summary>"waiting", "ready", "begun", "look again", "signed", "left out".</summary>
-    public static string Words(this Standing standing) => Fields.EnumWords.Of(standing.ToString());
+    public static string Words(this Standing standing) => EnumWords.Of(standing.ToString());
 }
 
 /// <summary>One bolt in one stage of a joint's plan.</summary>
@@ -56,6 +57,9 @@ public sealed record StepState(CardStep Step, string Key, string Index, string W
 
     /// <summary>When its process was begun; null while it was not.</summary>
     public CardAct? Begun { get; init; }
+
+    /// <summary>The field that it reads; null for other steps.</summary>
+    public FieldAddress? Address { get; init; }
 
     /// <summary>The reading of its field that holds; null while there is none.</summary>
     public Found? Reading { get; init; }

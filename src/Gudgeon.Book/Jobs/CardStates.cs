@@ -19,7 +19,8 @@ public static class CardStates
         var view = new View(now);
         var acts = book.Acts.GroupBy(a => a.Card).ToDictionary(g => g.Key, g => g.ToList(), StringComparer.Ordinal);
         var alone = CardCatalogue.Of(book).Where(c => Wanted(now, c.When)).Select(c => Alone(view, c, acts.GetValueOrDefault(c.Id) ?? [])).ToList();
-        return [.. alone.Select(c => Among(c, alone, view))];
+        var parts = NeededPart.All(view);
+        return [.. alone.Select(c => Among(c, alone, parts))];
     }
 
     /// <summary>The card with this id.</summary>
@@ -72,36 +73,37 @@ public static class CardStates
     }
 
     /// <summary>The card among the others: what it waits for, and which of those before it are open again.</summary>
-    private static CardState Among(CardState card, List<CardState> all, View view)
+    private static CardState Among(CardState card, List<CardState> all, IReadOnlyList<NeededPart> parts)
     {
         var before = all.Where(c => card.Card.After.Contains(c.Card.Id) && c.Standing is not (Standing.Signed or Standing.LeftOut)).ToList();
-        IReadOnlyList<string> waits = [.. before.Select(c => c.Card.Title + (c.Standing == Standing.LookAgain ? $" ({c.Standing.Words()})" : "")), .. Parts(view, card.Card.Id)];
+        IReadOnlyList<string> waits = [.. before.Select(c => c.Card.Title + (c.Standing == Standing.LookAgain ? $" ({c.Standing.Words()})" : "")), .. parts.Where(p => p.Card == card.Card.Id).Select(p => p.Words)];
         return card with { WaitsFor = waits, Standing = card.Standing == Standing.Ready && waits.Count > 0 ? Standing.Waiting : card.Standing };
     }
-
-    private static IEnumerable<string> Parts(View view, string card) => NeededPart.For(view, card).Select(p => p.Words);
 
     private static IEnumerable<StepState> Steps(View view, CardStep step, List<CardAct> acts)
     {
         foreach (var index in Indices(view, step))
         {
             var key = index.Length == 0 ? step.Id : $"{step.Id}@{index}";
-            var last = acts.FindLast(a => a.Step == key && a.Kind is ActKind.Tick or ActKind.Untick);
             var state = new StepState(step, key, index, Words(step, index))
             {
-                Tick = last is { Kind: ActKind.Tick } ? last : null,
+                Tick = Ticked(acts, key),
                 Begun = acts.FindLast(a => a.Step == key && a.Kind == ActKind.Start),
             };
             yield return step.Kind switch
             {
-                StepKind.Read => state with { Reading = view.Snapshot.Find(Address(step, index)) is { Origin: Origin.Measurement } found ? found : null },
+                StepKind.Read => Read(view, state, FieldCatalogue.Address(step.What)),
                 StepKind.Tighten => Tightened(view, state, acts),
                 _ => state,
             };
         }
     }
 
-    internal static FieldAddress Address(CardStep step, string index) => FieldCatalogue.Address(step.What) is { Index.Length: 0 } group ? group with { Index = index } : FieldCatalogue.Address(step.What);
+    private static StepState Read(View view, StepState state, FieldAddress written)
+    {
+        var address = written.Index.Length == 0 ? written with { Index = state.Index } : written;
+        return state with { Address = address, Reading = view.Snapshot.Find(address) is { Origin: Origin.Measurement } found ? found : null };
+    }
 
     private static IEnumerable<string> Indices(View view, CardStep step)
     {
@@ -151,7 +153,10 @@ public static class CardStates
     private static BoltState Bolt(string step, int stage, int number, List<CardAct> acts)
     {
         var key = string.Create(CultureInfo.InvariantCulture, $"{step}@{stage}.{number}");
-        var last = acts.FindLast(a => a.Step == key && a.Kind is ActKind.Tick or ActKind.Untick);
-        return new BoltState(number, key, last is { Kind: ActKind.Tick } ? last : null);
+        return new BoltState(number, key, Ticked(acts, key));
     }
+
+    /// <summary>The tick of a key that stands; null when there is none, or the last was taken back.</summary>
+    private static CardAct? Ticked(List<CardAct> acts, string key) =>
+        acts.FindLast(a => a.Step == key && a.Kind is ActKind.Tick or ActKind.Untick) is { Kind: ActKind.Tick } tick ? tick : null;
 }

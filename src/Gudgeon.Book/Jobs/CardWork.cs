@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gudgeon.Book.Build;
+using Gudgeon.Book.Files;
 using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Values;
 
@@ -25,7 +26,7 @@ public sealed record CardWork(string By, string On)
     public static string About(string card) => $"card[{card}]";
 
     /// <summary>Whether something is about a job card.</summary>
-    internal static bool IsCard(string about) => about.StartsWith("card[", StringComparison.Ordinal) && about.EndsWith(']') && about[5..^1].All(c => char.IsLetterOrDigit(c) || c is '-' or '_');
+    internal static bool IsCard(string about) => about.StartsWith("card[", StringComparison.Ordinal) && about.EndsWith(']') && BookReader.IsShortName(about[5..^1]);
 
     /// <summary>A step, or one bolt of it, is done.</summary>
     /// <param name="book">The book as it stands.</param>
@@ -46,7 +47,7 @@ public sealed record CardWork(string By, string On)
         switch (step.Step.Kind)
         {
             case StepKind.Read:
-                var path = CardStates.Address(step.Step, step.Index).Path;
+                var path = step.Address!.Value.Path;
                 throw new BadInputException($"{card}, {key}: done by a reading of {path}, such as gudgeon measure {path} VALUE --with INSTRUMENT --by NAME");
             case StepKind.Tighten:
                 InOrder(card, key, with, step);
@@ -175,11 +176,14 @@ public sealed record CardWork(string By, string On)
     }
 
     /// <summary>A time as acts have it.</summary>
-    internal static DateTime At(string on) => DateTime.ParseExact(on, Form, CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal | DateTimeStyles.AssumeUniversal);
+    /// <exception cref="BadInputException">It is none.</exception>
+    internal static DateTime At(string on) => DateTime.TryParseExact(on, Form, CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal | DateTimeStyles.AssumeUniversal, out var time)
+        ? time
+        : throw new BadInputException($"given '{on}', wanted a time in UTC such as 2026-11-29T08:00:00Z");
 
     /// <summary>The tool as it is kept: one of the book's instruments with how its calibration stood.</summary>
     private string Tool(BuildBook book, string name) =>
-        ShopInstrument.All(book.Now()).FirstOrDefault(i => i.Name == name) is { } known && InstrumentLine.Of(known, DateOnly.FromDateTime(At(On))).DueWords is { Length: > 0 } due
+        ShopInstrument.Find(book.Now(), name) is { } known && InstrumentLine.Of(known, DateOnly.FromDateTime(At(On))).DueWords is { Length: > 0 } due
             ? $"{name} (calibration {due})"
             : name;
 

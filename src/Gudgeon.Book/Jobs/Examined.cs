@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Checks;
+using Gudgeon.Book.Fields;
 
 namespace Gudgeon.Book.Jobs;
 
@@ -28,7 +29,7 @@ public sealed record Examined(IReadOnlyList<Finding> Findings, IReadOnlyDictiona
     public static Examined Of(CardState card, Snapshot now, Appraiser appraiser)
     {
         var findings = appraiser.Appraise(now, CheckCatalogue.All.Where(c => card.Card.Asks(c.Id))).Where(f => card.Card.StandsOn(f.Check.Id, f.Index)).ToList();
-        var addresses = findings.SelectMany(f => f.Trace.Direct.Select(r => r.Address)).Concat(card.Steps.Where(s => s.Step.Kind == StepKind.Read).Select(s => CardStates.Address(s.Step, s.Index)));
+        var addresses = findings.SelectMany(f => f.Trace.Direct.Select(r => r.Address)).Concat(card.Steps.Select(s => s.Address).OfType<FieldAddress>());
         return new Examined(findings, addresses.DistinctBy(a => a.Path).OrderBy(a => a.Path, StringComparer.Ordinal).ToDictionary(a => a.Path, a => Written(now.Find(a)), StringComparer.Ordinal));
     }
 

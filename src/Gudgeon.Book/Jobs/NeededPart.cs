@@ -33,9 +33,6 @@ public sealed record NeededPart(string Key, string Name, string State, string Ca
     public static IReadOnlyList<NeededPart> All(View view) =>
         [.. Keys(view).Select(key => Of(view, key)).Where(p => p.State is Part.Needed or Part.Ordered)];
 
-    /// <summary>Those that a card waits for.</summary>
-    public static IEnumerable<NeededPart> For(View view, string card) => All(view).Where(p => p.Card == card);
-
     private static NeededPart Of(View view, string key) => new(
         key,
         view.WordOr(Part.Name, key, key),

@@ -66,6 +66,9 @@ public sealed record PartLine(string Key, string Name)
     /// <summary>Whether it is scrapped.</summary>
     public bool Scrapped => State == Part.Scrapped;
 
+    /// <summary>The parts of a book.</summary>
+    public static IReadOnlyList<PartLine> All(View view) => [.. NeededPart.Keys(view).Select(k => Of(view, k))];
+
     /// <summary>The line of a part.</summary>
     public static PartLine Of(View view, string key) => new(key, view.WordOr(Part.Name, key, key))
     {

@@ -66,7 +66,7 @@ public sealed record PartSheet(DateOnly Today, DateOnly FirstStart, IReadOnlyLis
     {
         var view = new View(now);
         var path = CriticalPath.WithoutParts(book, now, today);
-        IReadOnlyList<PartLine> lines = [.. NeededPart.Keys(view).Select(k => PartLine.Of(view, k))];
+        var lines = PartLine.All(view);
         return new PartSheet(
             today,
             CriticalPath.Of(book, now, today).End,

@@ -176,6 +176,15 @@ public sealed class CardTests : IDisposable
         Stores.Same(file.Book, file.CopyTo(_folder.PathOf("copy.json")).Book);
     }
 
+    [Theory]
+    [InlineData("start", "yesterday", "acts[0].on: given 'yesterday', wanted a time in UTC such as 2026-11-29T08:00:00Z")]
+    [InlineData("begin", "2026-11-29T08:00:00Z", "acts[0].act: given 'begin', wanted tick or untick or start")]
+    public void An_act_that_cannot_be_is_refused_where_it_is_read(string act, string on, string sentence)
+    {
+        var path = _folder.Write("x.json", $$"""{ "gudgeon": 1, "name": "x", "acts": [{ "card": "clutch", "step": "soak", "act": "{{act}}", "by": "Ada", "on": "{{on}}" }] }""");
+        Assert.Contains(sentence, Assert.Throws<BadInputException>(() => BookFile.Open(path)).Message, StringComparison.Ordinal);
+    }
+
     private static void Refused(string sentence, Action act) => Assert.Equal(sentence, Assert.Throws<BadInputException>(act).Message);
 
     private static CardState State(BookFile file) => CardStates.Find(file.Book, file.Book.Now(), "cap");

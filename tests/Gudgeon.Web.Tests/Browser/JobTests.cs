@@ -64,17 +64,25 @@ public class JobTests(Browsing browsing) : IClassFixture<Browsing>
     }
 
     [Fact]
-    public async Task TwoPeopleWorkDifferentCardsAtOnce()
+    public async Task TwoPeopleSignDifferentCardsAtOnce()
     {
+        await Ticked("heron", "clean", "wash", "blast", "threads");
+        await Ticked("heron", "fluids", "filter", "coolant", "looked");
         var (ada, tom) = (await browsing.Open(Url(browsing, "card/clean")), await browsing.Open(Url(browsing, "card/fluids"), phone: true));
         await Task.WhenAll(
             ada.GetByRole(AriaRole.Button, new() { Name = "Done plugs" }).ClickAsync(new() { Timeout = PageManners.Patience }),
             tom.GetByRole(AriaRole.Button, new() { Name = "Done oil" }).ClickAsync(new() { Timeout = PageManners.Patience }));
         await Expect(Step(ada, "plugs").Locator(".box")).ToHaveTextAsync("✓", new() { Timeout = PageManners.Patience });
         await Expect(Step(tom, "oil").Locator(".box")).ToHaveTextAsync("✓", new() { Timeout = PageManners.Patience });
+        await Task.WhenAll(Explained(ada, "came stripped"), Explained(tom, "trial"));
+        await Task.WhenAll(Sign(ada).ClickAsync(), Sign(tom).ClickAsync());
+        await Expect(Signature(ada)).ToContainTextAsync("because: came stripped", new() { Timeout = PageManners.Patience });
+        await Expect(Signature(tom)).ToContainTextAsync("because: trial", new() { Timeout = PageManners.Patience });
         var journal = await Served.Command("journal", browsing.Served.PathOf("heron"));
         Assert.Contains("job card clean: tick plugs", journal, StringComparison.Ordinal);
         Assert.Contains("job card fluids: tick oil", journal, StringComparison.Ordinal);
+        Assert.Contains("job card clean: sign", journal, StringComparison.Ordinal);
+        Assert.Contains("job card fluids: sign", journal, StringComparison.Ordinal);
         Assert.Empty(browsing.Faults);
     }
 
@@ -98,6 +106,33 @@ public class JobTests(Browsing browsing) : IClassFixture<Browsing>
     }
 
     [Fact]
+    public async Task ACardSignedWhileTheServerFallsIsSignedOrNot()
+    {
+        var served = browsing.Served;
+        await Ticked("wren", "clean", "plugs", "wash", "blast", "threads");
+        var page = await browsing.Open(Url(browsing, "card/clean", "wren"), phone: true);
+        await Explained(page, "came stripped");
+        await Sign(page).ClickAsync();
+        await served.Kill();
+        await served.Launch();
+        await Browsing.Go(page, Url(browsing, "card/clean", "wren"));
+        var signed = (await Served.Command("journal", served.PathOf("wren"))).Contains("job card clean: sign", StringComparison.Ordinal);
+        await Expect(page.Locator(".card-head .standing")).ToContainTextAsync(signed ? "signed" : "begun", new() { Timeout = PageManners.Patience });
+        Assert.DoesNotContain("bad ", await Served.Command("verify", served.PathOf("wren")), StringComparison.Ordinal);
+        if (!signed)
+        {
+            await Explained(page, "came stripped");
+            await Sign(page).ClickAsync();
+            await Expect(Signature(page)).ToContainTextAsync("because: came stripped", new() { Timeout = PageManners.Patience });
+        }
+
+        await served.Kill();
+        await served.Launch();
+        await Browsing.Go(page, Url(browsing, "card/clean", "wren"));
+        await Expect(page.Locator(".card-head .standing")).ToContainTextAsync("signed", new() { Timeout = PageManners.Patience });
+    }
+
+    [Fact]
     public async Task BoltsArePressedInTheirOrder()
     {
         var page = await browsing.Open(Url(browsing, "card/head"), phone: true);
@@ -113,6 +148,21 @@ public class JobTests(Browsing browsing) : IClassFixture<Browsing>
         await Expect(bolts.Nth(1)).ToBeEnabledAsync();
         await Browsing.Shot(page, "jobs-bolts-phone");
         Assert.Empty(browsing.Faults);
+    }
+
+    private static ILocator Signature(IPage page) => page.GetByRole(AriaRole.Region, new() { Name = "Signature" });
+
+    private static ILocator Sign(IPage page) => Signature(page).GetByRole(AriaRole.Button, new() { Name = "Sign as" });
+
+    private static Task Explained(IPage page, string why) => Signature(page).GetByLabel("Why it is signed all the same").FillAsync(why, new() { Timeout = PageManners.Patience });
+
+    /// <summary>Ticks steps of a card from a terminal, each with a batch for what is renewed.</summary>
+    private async Task Ticked(string book, string card, params string[] steps)
+    {
+        foreach (var step in steps)
+        {
+            await Served.Command("jobs", "tick", browsing.Served.PathOf(book), card, step, "--value", "bag 1", "--by", "Ada");
+        }
     }
 
     private static ILocator Step(IPage page, string key) => page.Locator($"[data-step=\"{key}\"]");

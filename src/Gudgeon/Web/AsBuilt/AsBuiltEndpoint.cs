@@ -18,8 +18,16 @@ internal static class AsBuiltEndpoint
             return Results.NotFound();
         }
 
-        var desk = new DutyDesk { Shelf = open.File.Shelf, Cancellation = context.RequestAborted };
-        var built = await Task.Run(() => AsBuiltBook.Of(open.File, new Appraiser(desk), desk), context.RequestAborted);
+        var built = open.Ask(Questions.AsBuilt(open)) is { IsReady: true, Value: { } worked } ? worked : await Work(open, context.RequestAborted);
         return Results.Content(await AsBuiltFile.Html(built, Days.Today, summary: false, Visitor.Of(context).Imperial), "text/html; charset=utf-8");
     });
+
+    /// <summary>For whoever comes without having looked at the page, which has it worked.</summary>
+    private static Task<AsBuiltBook> Work(OpenBook open, CancellationToken stop) => Task.Run(
+        () =>
+        {
+            var desk = new DutyDesk { Shelf = open.File.Shelf, Cancellation = stop };
+            return AsBuiltBook.Of(open.File, new Appraiser(desk), desk);
+        },
+        stop);
 }

@@ -24,6 +24,9 @@ internal static class Places
     /// <summary>A change, opened.</summary>
     public static string Change(string key, string id) => $"{BookLinks.To(key, "changes")}?open={Uri.EscapeDataString(id)}";
 
+    /// <summary>A job card.</summary>
+    public static string Card(string key, string id) => $"{BookLinks.To(key, "jobs")}/card/{Uri.EscapeDataString(id)}";
+
     /// <summary>A formula of the handbook with inputs as they are written.</summary>
     public static string Formula(string name, string bookKey, IEnumerable<KeyValuePair<string, string>> inputs)
     {
