@@ -34,6 +34,15 @@ internal static class Instances
         return indices.Count == 0 ? [""] : indices.Where(i => !indices.Any(other => other.StartsWith(i + ".", StringComparison.Ordinal)));
     }
 
+    /// <summary>Every instance of a subject that the book knows; one empty key for what there is once.</summary>
+    public static IEnumerable<string> Of(View view, Subject subject) => subject.Indexing switch
+    {
+        Indexing.Cylinder => Cylinders(view),
+        Indexing.Valve => AllValves(view),
+        Indexing.Name => Named(view, subject),
+        _ => [""],
+    };
+
     private static IEnumerable<string> EachValve(View view, string side) =>
         from cylinder in Cylinders(view)
         from place in Enumerable.Range(1, Math.Max(1, view.Count(Valve.Count, side)))

@@ -222,8 +222,12 @@ public abstract class BookFile
     public BookFile PutCard(string text, string name)
     {
         var card = JsonPlace.Parse(text, name);
-        new CardReader(new BookReader(name)).Card(card, "the card");
-        return Take([_ => new PutCard(card)]);
+        var read = new CardReader(new BookReader(name)).Card(card, "the card");
+        return Take([book =>
+        {
+            CardOrder.Verify(read, CardCatalogue.Of(book));
+            return new PutCard(card);
+        }]);
     }
 
     /// <summary>Keeps a run.</summary>

@@ -2,7 +2,10 @@ using System.Globalization;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Jobs;
 using Gudgeon.Book.Measuring;
+using Gudgeon.Book.Parts;
+using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
 
 namespace Gudgeon.Book.Files;
@@ -28,6 +31,21 @@ public static class BookRules
         VerifyFiring(book.Now());
         VerifyCylinders(book);
         VerifyInstruments(book.Now());
+        VerifyCards(book);
+    }
+
+    /// <summary>A part that names a job card holds that card up; one that does not exist would hold up nothing.</summary>
+    private static void VerifyCards(BuildBook book)
+    {
+        var ids = CardCatalogue.Of(book).Select(c => c.Id).ToHashSet(StringComparer.Ordinal);
+        var view = new View(book.Now());
+        foreach (var part in NeededPart.Keys(view))
+        {
+            if (view.WordOr(Part.Card, "", part) is { Length: > 0 } card && !ids.Contains(card))
+            {
+                throw new BadInputException($"{Part.Card.At(part)}: given '{card}', wanted the id of a job card; the nearest is '{Nearest.To(card, ids)}'");
+            }
+        }
     }
 
     /// <summary>What is written of an instrument is of what its kind measures.</summary>

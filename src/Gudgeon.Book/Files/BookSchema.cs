@@ -224,6 +224,7 @@ public static class BookSchema
         var act = Members(CardReader.ActMembers, "overridden");
         ((JsonObject)act["properties"]!)["act"] = new JsonObject { ["enum"] = new JsonArray([.. Enum.GetNames<ActKind>().Select(n => (JsonNode)EnumWords.Of(n))]) };
         ((JsonObject)act["properties"]!)["reads"] = new JsonObject { ["type"] = "object", ["additionalProperties"] = Type("string") };
+        ((JsonObject)act["properties"]!)["limits"] = new JsonObject { ["type"] = "object", ["additionalProperties"] = Type("string") };
         ((JsonObject)act["properties"]!)["on"] = new JsonObject { ["type"] = "string", ["pattern"] = "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" };
         act["required"] = new JsonArray("card", "act", "by", "on");
         return act;

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Gudgeon.Book.Checks;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Jobs;
 using Gudgeon.Book.Values;
@@ -20,7 +21,7 @@ internal sealed class CardReader(BookReader book)
     public static readonly string[] CardMembers = ["id", "title", "stage", "hours", "after", "when", "checks", "steps"];
 
     /// <summary>Members of an act.</summary>
-    public static readonly string[] ActMembers = ["card", "act", "by", "on", "step", "with", "value", "note", "reads", "overridden"];
+    public static readonly string[] ActMembers = ["card", "act", "by", "on", "step", "with", "value", "asked", "note", "reads", "limits", "overridden"];
 
     /// <summary>The card at a place.</summary>
     /// <exception cref="BadInputException">Anything that cannot be taken.</exception>
@@ -43,7 +44,7 @@ internal sealed class CardReader(BookReader book)
         {
             After = Words(place, "after", path),
             When = Conditions(place, path),
-            Checks = Words(place, "checks", path),
+            Checks = Checks(place, path),
             Steps = steps,
         };
     }
@@ -62,8 +63,10 @@ internal sealed class CardReader(BookReader book)
             Step = book.Text(place, "step", path),
             With = book.Text(place, "with", path),
             Value = book.Text(place, "value", path),
+            Asked = book.Text(place, "asked", path),
             Note = book.Text(place, "note", path),
             Reads = (place["reads"]?.Members ?? []).ToDictionary(m => book.Guard(m.Value, path + ".reads", () => FieldCatalogue.Address(m.Name)).Path, m => m.Value.Text, StringComparer.Ordinal),
+            Limits = (place["limits"]?.Members ?? []).ToDictionary(m => m.Name, m => m.Value.Text, StringComparer.Ordinal),
             Overridden = Words(place, "overridden", path),
         };
     }
@@ -78,12 +81,16 @@ internal sealed class CardReader(BookReader book)
         ("step", Filled(act.Step)),
         ("with", Filled(act.With)),
         ("value", Filled(act.Value)),
+        ("asked", Filled(act.Asked)),
         ("note", Filled(act.Note)),
-        ("reads", act.Reads.Count > 0 ? JsonPlace.Object(act.Reads.Select(r => (r.Key, JsonPlace.Of(r.Value)))) : null),
+        ("reads", Filled(act.Reads)),
+        ("limits", Filled(act.Limits)),
         ("overridden", act.Overridden.Count > 0 ? JsonPlace.Array(act.Overridden.Select(JsonPlace.Of)) : null),
     ]).OnOneLine();
 
     private static JsonPlace? Filled(string text) => text.Length > 0 ? JsonPlace.Of(text) : null;
+
+    private static JsonPlace? Filled(IReadOnlyDictionary<string, string> words) => words.Count > 0 ? JsonPlace.Object(words.Select(w => (w.Key, JsonPlace.Of(w.Value)))) : null;
 
     private CardStep Step(JsonPlace place, string path)
     {
@@ -100,7 +107,7 @@ internal sealed class CardReader(BookReader book)
             Text = book.Text(place, "text", path),
             Each = Subject(place, path),
             When = Conditions(place, path),
-            Hold = place["hold"] is { Kind: JsonValueKind.True },
+            Hold = Hold(place, path),
             Caution = book.Text(place, "caution", path),
             Source = book.Text(place, "source", path),
             Uses = book.Text(place, "uses", path),
@@ -117,6 +124,22 @@ internal sealed class CardReader(BookReader book)
         return each.Length == 0 || FieldCatalogue.Subjects.Any(s => s.Path == each)
             ? each
             : throw book.Bad(place["each"]!, path + ".each", $"given '{each}', wanted a part such as cylinder or valve; the nearest is '{Nearest.To(each, FieldCatalogue.Subjects.Select(s => s.Path))}'");
+    }
+
+    private bool Hold(JsonPlace place, string path) => place["hold"] switch
+    {
+        null or { Kind: JsonValueKind.False } => false,
+        { Kind: JsonValueKind.True } => true,
+        { } other => throw book.Bad(other, path + ".hold", $"given {other.Text}, wanted true or false"),
+    };
+
+    /// <summary>A check that does not exist would hold nobody back.</summary>
+    private List<string> Checks(JsonPlace place, string path)
+    {
+        var checks = Words(place, "checks", path);
+        return checks.Find(c => !CheckCatalogue.All.Any(k => k.Id == c.Split('[')[0])) is { } wrong
+            ? throw book.Bad(place["checks"]!, path + ".checks", $"given '{wrong}', wanted a check such as squish or bolt-preload[head]; the nearest is '{Nearest.To(wrong, CheckCatalogue.All.Select(k => k.Id))}'")
+            : checks;
     }
 
     private List<string> Conditions(JsonPlace place, string path)

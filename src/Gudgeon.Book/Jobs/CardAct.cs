@@ -1,3 +1,5 @@
+using Gudgeon.Book.Measuring;
+
 namespace Gudgeon.Book.Jobs;
 
 /// <summary>What was done to a job card.</summary>
@@ -38,14 +40,23 @@ public sealed record CardAct(string Card, ActKind Kind, string By, string On)
     /// <summary>With which tool; empty when none matters.</summary>
     public string With { get; init; } = "";
 
+    /// <summary>Whether the tool's calibration had run out when it was used.</summary>
+    public bool WithOverdue => With.Contains(InstrumentLine.OverdueSince, StringComparison.Ordinal);
+
     /// <summary>What was read, set or fitted: a torque, a batch number.</summary>
     public string Value { get; init; } = "";
+
+    /// <summary>What the plan wanted of the bolt at that moment: "to 8 N·m"; empty for all else.</summary>
+    public string Asked { get; init; } = "";
 
     /// <summary>Why, or anything else worth knowing.</summary>
     public string Note { get; init; } = "";
 
     /// <summary>What the card stood on when it was signed, as written, by path.</summary>
     public IReadOnlyDictionary<string, string> Reads { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
+
+    /// <summary>Limits of its checks when the card was signed, by name; empty text for a check's usual one.</summary>
+    public IReadOnlyDictionary<string, string> Limits { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
 
     /// <summary>What spoke against signing and was overridden, in sentences.</summary>
     public IReadOnlyList<string> Overridden { get; init; } = [];

@@ -64,6 +64,12 @@ public sealed record StepState(CardStep Step, string Key, string Index, string W
     /// <summary>The reading of its field that holds; null while there is none.</summary>
     public Found? Reading { get; init; }
 
+    /// <summary>Whether that reading was taken in the course of the card, and not before it.</summary>
+    public bool InItsCourse { get; init; }
+
+    /// <summary>A reading from before, which somebody has yet to find still so; null when there is none.</summary>
+    public Found? Earlier => Done ? null : Reading;
+
     /// <summary>Rounds of its joint; none for other steps, and while the plan is not known.</summary>
     public IReadOnlyList<StageState> Stages { get; init; } = [];
 
@@ -74,10 +80,10 @@ public sealed record StepState(CardStep Step, string Key, string Index, string W
     public TighteningPlan? Plan { get; init; }
 
     /// <summary>Whether it is done.</summary>
-    public bool Done => Step.Kind == StepKind.Read ? Reading is not null : Stages.Count > 0 ? Next is null : Tick is not null;
+    public bool Done => Step.Kind == StepKind.Read ? Reading is not null && (InItsCourse || Tick is not null) : Stages.Count > 0 ? Next is null : Tick is not null;
 
-    /// <summary>Whether anything of it is done.</summary>
-    public bool Touched => Done || Begun is not null || Stages.Any(s => s.Bolts.Any(b => b.Done is not null));
+    /// <summary>Whether somebody did anything about it on the card.</summary>
+    public bool Touched => Tick is not null || Begun is not null || Stages.Any(s => s.Bolts.Any(b => b.Done is not null));
 
     /// <summary>The bolt that comes next, and its round; null when all are done, or there are none.</summary>
     public (StageState Stage, BoltState Bolt)? Next => Stages.SelectMany(s => s.Bolts, (s, b) => (s, b)).Where(p => p.b.Done is null).Select(p => ((StageState, BoltState)?)p).FirstOrDefault();

@@ -18,8 +18,10 @@ public static class CardStates
     {
         var view = new View(now);
         var acts = book.Acts.GroupBy(a => a.Card).ToDictionary(g => g.Key, g => g.ToList(), StringComparer.Ordinal);
-        var alone = CardCatalogue.Of(book).Where(c => Wanted(now, c.When)).Select(c => Alone(view, c, acts.GetValueOrDefault(c.Id) ?? [])).ToList();
+        var wanted = CardCatalogue.Of(book).Where(c => Wanted(now, c.When)).ToList();
         var parts = NeededPart.All(view);
+        var course = new CardCourse(wanted.Select(c => c.Id).ToHashSet(StringComparer.Ordinal), acts);
+        var alone = wanted.ConvertAll(c => Alone(view, PartSteps.Added(view, c), acts.GetValueOrDefault(c.Id) ?? [], course));
         return [.. alone.Select(c => Among(c, alone, parts))];
     }
 
@@ -33,13 +35,13 @@ public static class CardStates
     private static bool Wanted(Snapshot now, IReadOnlyList<string> when) => when.Count == 0 || when.Any(now.Uses);
 
     /// <summary>The card by itself: its steps, its signature, and whether what it stood on is as it was.</summary>
-    private static CardState Alone(View view, CardTemplate card, List<CardAct> acts)
+    private static CardState Alone(View view, CardTemplate card, List<CardAct> acts, CardCourse course)
     {
-        var steps = card.Steps.Where(s => Wanted(view.Snapshot, s.When)).SelectMany(s => Steps(view, s, acts)).ToList();
+        var steps = Steps(view, card, acts, course.Begins(card));
         var turn = acts.FindLast(a => a.Kind is ActKind.Sign or ActKind.Reopen);
         var signature = acts.FindLast(a => a.Kind == ActKind.Sign);
         var left = acts.FindLast(a => a.Kind is ActKind.LeaveOut or ActKind.TakeIn);
-        var again = signature is null ? [] : Again(view.Snapshot, signature, turn!);
+        var again = signature is null ? [] : Again(view.Snapshot, signature, turn!, steps);
         return new CardState(card, Turned(signature, left, again, steps), steps)
         {
             LookAgain = again,
@@ -53,13 +55,24 @@ public static class CardStates
         left is { Kind: ActKind.LeaveOut } ? Standing.LeftOut
         : again.Count > 0 ? Standing.LookAgain
         : signature is not null ? Standing.Signed
-        : steps.Exists(s => s.Step.Kind != StepKind.Read && s.Touched) ? Standing.Begun
+        : steps.Exists(s => s.Touched) ? Standing.Begun
         : Standing.Ready;
 
-    /// <summary>Why a signed card must be looked at again: it was opened by somebody, or a value that it stood on is another.</summary>
-    private static List<string> Again(Snapshot now, CardAct signature, CardAct turn)
+    /// <summary>Why a signed card must be looked at again: it was opened by somebody, it has a step that it had not, or something that it stood on is another.</summary>
+    private static List<string> Again(Snapshot now, CardAct signature, CardAct turn, List<StepState> steps)
     {
-        List<string> why = turn.Kind == ActKind.Reopen ? [$"opened again by {turn.By}: {turn.Note}"] : [];
+        List<string> why = turn.Kind == ActKind.Reopen
+            ? [$"opened again by {turn.By}: {turn.Note}"]
+            : [.. steps.Where(s => !s.Done).Select(s => $"not done when it was signed: {s.Words}")];
+        foreach (var (name, was) in signature.Limits)
+        {
+            var limit = Examined.LimitOf(now, name);
+            if (limit != was)
+            {
+                why.Add($"the limit {name} was {Usual(was)} when it was signed, and is {Usual(limit)}");
+            }
+        }
+
         foreach (var (path, was) in signature.Reads)
         {
             var reads = Examined.Written(now.Find(FieldCatalogue.Address(path)));
@@ -72,6 +85,28 @@ public static class CardStates
         return why;
     }
 
+    private static string Usual(string limit) => limit.Length > 0 ? limit : "the usual one";
+
+    /// <summary>
+    /// The steps in their order. A reading counts when it was taken after the card's course began, and after the last hold
+    /// above it was passed.
+    /// </summary>
+    private static List<StepState> Steps(View view, CardTemplate card, List<CardAct> acts, DateTime? begins)
+    {
+        var steps = new List<StepState>();
+        foreach (var step in card.Steps.Where(s => Wanted(view.Snapshot, s.When)))
+        {
+            var each = Steps(view, step, acts, begins).ToList();
+            steps.AddRange(each);
+            if (step.Hold)
+            {
+                begins = each.TrueForAll(s => s.Done) ? CardCourse.Later(begins, each.SelectMany(s => s.Stages.SelectMany(g => g.Bolts, (_, b) => b.Done).Append(s.Tick))) : null;
+            }
+        }
+
+        return steps;
+    }
+
     /// <summary>The card among the others: what it waits for, and which of those before it are open again.</summary>
     private static CardState Among(CardState card, List<CardState> all, IReadOnlyList<NeededPart> parts)
     {
@@ -80,29 +115,36 @@ public static class CardStates
         return card with { WaitsFor = waits, Standing = card.Standing == Standing.Ready && waits.Count > 0 ? Standing.Waiting : card.Standing };
     }
 
-    private static IEnumerable<StepState> Steps(View view, CardStep step, List<CardAct> acts)
+    private static IEnumerable<StepState> Steps(View view, CardStep step, List<CardAct> acts, DateTime? begins)
     {
         foreach (var index in Indices(view, step))
         {
             var key = index.Length == 0 ? step.Id : $"{step.Id}@{index}";
             var state = new StepState(step, key, index, Words(step, index))
             {
-                Tick = Ticked(acts, key),
+                Tick = Ticked(step.Kind == StepKind.Renew ? acts[(acts.FindLastIndex(a => a.Kind == ActKind.Reopen) + 1)..] : acts, key),
                 Begun = acts.FindLast(a => a.Step == key && a.Kind == ActKind.Start),
             };
             yield return step.Kind switch
             {
-                StepKind.Read => Read(view, state, FieldCatalogue.Address(step.What)),
+                StepKind.Read => Read(view, state, FieldCatalogue.Address(step.What), begins),
                 StepKind.Tighten => Tightened(view, state, acts),
                 _ => state,
             };
         }
     }
 
-    private static StepState Read(View view, StepState state, FieldAddress written)
+    private static StepState Read(View view, StepState state, FieldAddress written, DateTime? begins)
     {
         var address = written.Index.Length == 0 ? written with { Index = state.Index } : written;
-        return state with { Address = address, Reading = view.Snapshot.Find(address) is { Origin: Origin.Measurement } found ? found : null };
+        var reading = view.Snapshot.Find(address) is { Origin: Origin.Measurement } found ? found : null;
+        return state with
+        {
+            Address = address,
+            Reading = reading,
+            InItsCourse = reading is not null && CardCourse.Within(begins, reading.Value.On),
+            Tick = state.Tick is { } tick && CardCourse.Within(begins, tick.On) ? tick : null,
+        };
     }
 
     private static IEnumerable<string> Indices(View view, CardStep step)
@@ -110,13 +152,7 @@ public static class CardStates
         var subject = step.Kind == StepKind.Read && FieldCatalogue.Address(step.What) is { Index.Length: 0 } address
             ? address.Field.Subject
             : FieldCatalogue.Subjects.FirstOrDefault(s => s.Path == step.Each);
-        return subject?.Indexing switch
-        {
-            Indexing.Cylinder => Instances.Cylinders(view),
-            Indexing.Valve => Instances.AllValves(view),
-            Indexing.Name => Instances.Named(view, subject),
-            _ => [""],
-        };
+        return subject is null ? [""] : Instances.Of(view, subject);
     }
 
     private static string Words(CardStep step, string index)
@@ -153,10 +189,10 @@ public static class CardStates
     private static BoltState Bolt(string step, int stage, int number, List<CardAct> acts)
     {
         var key = string.Create(CultureInfo.InvariantCulture, $"{step}@{stage}.{number}");
-        return new BoltState(number, key, Ticked(acts, key));
+        return new BoltState(number, key, Ticked(acts, key, step));
     }
 
-    /// <summary>The tick of a key that stands; null when there is none, or the last was taken back.</summary>
-    private static CardAct? Ticked(List<CardAct> acts, string key) =>
-        acts.FindLast(a => a.Step == key && a.Kind is ActKind.Tick or ActKind.Untick) is { Kind: ActKind.Tick } tick ? tick : null;
+    /// <summary>The tick of a key that stands; null when there is none, or the last was taken back, by itself or with its whole step.</summary>
+    private static CardAct? Ticked(List<CardAct> acts, string key, string step = "") =>
+        acts.FindLast(a => (a.Step == key && a.Kind is ActKind.Tick or ActKind.Untick) || (a.Step == step && a.Kind == ActKind.Untick)) is { Kind: ActKind.Tick } tick ? tick : null;
 }

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Gudgeon.Book.Build;
+using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
+using Gudgeon.Book.Joints;
 using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Values;
 
@@ -14,6 +16,9 @@ namespace Gudgeon.Book.Jobs;
 /// <param name="On">When: UTC, ISO 8601.</param>
 public sealed record CardWork(string By, string On)
 {
+    /// <summary>A share of what the plan asks for within which a wrench that was set right stays: common practice, no source.</summary>
+    private const double FarOff = 0.10;
+
     private const string Form = "yyyy-MM-dd'T'HH:mm:ss'Z'";
 
     /// <summary>Somebody, now.</summary>
@@ -47,10 +52,10 @@ public sealed record CardWork(string By, string On)
         switch (step.Step.Kind)
         {
             case StepKind.Read:
-                var path = step.Address!.Value.Path;
-                throw new BadInputException($"{card}, {key}: done by a reading of {path}, such as gudgeon measure {path} VALUE --with INSTRUMENT --by NAME");
+                return StillSo(card, key, step);
             case StepKind.Tighten:
                 InOrder(card, key, with, step);
+                Noted(card, key, value, note, step.Next?.Stage.Stage);
                 break;
             case StepKind.Renew when value.Trim().Length == 0:
                 throw new BadInputException($"{card}, {key}: used once; wanted the batch, number or bag of the new one");
@@ -63,7 +68,7 @@ public sealed record CardWork(string By, string On)
 
         return step.Stages.Count == 0 && step.Tick is { } done
             ? throw new BadInputException($"{card}, {key}: done already, by {done.By} at {done.On}")
-            : Act(card, ActKind.Tick) with { Step = key, With = Tool(book, with.Trim()), Value = value.Trim(), Note = note.Trim() };
+            : Act(card, ActKind.Tick) with { Step = key, With = Tool(book, with.Trim()), Value = value.Trim(), Asked = step.Next?.Stage.Stage.Words(imperial: false) ?? "", Note = note.Trim() };
     }
 
     /// <summary>A step that was ticked is not done after all.</summary>
@@ -71,7 +76,7 @@ public sealed record CardWork(string By, string On)
     public CardAct Untick(BuildBook book, string card, string key, string why)
     {
         var (_, step) = Open(book, card, key);
-        var ticked = step.Stages.Count == 0 ? step.Tick is not null : step.Stages.Any(s => s.Bolts.Any(b => b.Key == key && b.Done is not null));
+        var ticked = step.Stages.Count == 0 ? step.Tick is not null : step.Stages.Any(s => s.Bolts.Any(b => b.Done is not null && (b.Key == key || step.Key == key)));
         return !ticked ? throw new BadInputException($"{card}, {key}: is not ticked")
             : Act(card, ActKind.Untick) with { Step = key, Note = Reason(why, "a tick taken back") };
     }
@@ -98,6 +103,11 @@ public sealed record CardWork(string By, string On)
     public CardAct Sign(BuildBook book, string card, Examined examined, string because)
     {
         var state = CardStates.Find(book, book.Now(), card);
+        if (state.Standing is Standing.LeftOut)
+        {
+            throw new BadInputException($"{card}: is left out of this build; take it in first");
+        }
+
         if (state.Standing is Standing.Signed)
         {
             throw new BadInputException($"{card}: signed already, by {state.Signature!.By} at {state.Signature.On}");
@@ -111,7 +121,7 @@ public sealed record CardWork(string By, string On)
 
         return against.Count > 0 && because.Trim().Length == 0
             ? throw new BadInputException($"{card}: not to be signed: {string.Join("; ", against.Select(h => h.Sentence))}. To sign all the same takes a reason")
-            : Act(card, ActKind.Sign) with { Note = because.Trim(), Reads = examined.Reads, Overridden = [.. against.Select(h => h.Sentence)] };
+            : Act(card, ActKind.Sign) with { Note = because.Trim(), Reads = examined.Reads, Limits = examined.Limits, Overridden = [.. against.Select(h => h.Sentence)] };
     }
 
     /// <summary>A signed card is opened again.</summary>
@@ -141,6 +151,40 @@ public sealed record CardWork(string By, string On)
             Standing.LeftOut => throw new BadInputException($"{card}: is left out of this build; take it in first"),
             _ => (state, state.Find(key) ?? throw new BadInputException($"{card}: has no step '{key}'; the nearest is '{Nearest.To(key, state.Steps.Select(s => s.Key))}'")),
         };
+    }
+
+    /// <summary>A reading from before the card's course is found to be so still.</summary>
+    private CardAct StillSo(string card, string key, StepState step)
+    {
+        var path = step.Address!.Value.Path;
+        return step switch
+        {
+            { Done: true } => throw new BadInputException($"{card}, {key}: done already, by the reading {step.Reading!.Value.Content} of {path}"),
+            { Reading: { } reading } => Act(card, ActKind.Tick) with { Step = key, Value = Examined.Written(reading), Note = $"still so; read {reading.Value.On} by {reading.Value.By}" },
+            _ => throw new BadInputException($"{card}, {key}: done by a reading of {path}, such as gudgeon measure {path} VALUE --with INSTRUMENT --by NAME"),
+        };
+    }
+
+    /// <summary>What a bolt was tightened to is noted, in the unit of what the plan asks for; far from that it takes a reason.</summary>
+    private static void Noted(string card, string key, string value, string note, TighteningStage? stage)
+    {
+        var field = stage is null ? Joint.Torque : stage.Field;
+        if (field is null)
+        {
+            return;
+        }
+
+        var usual = stage?.Value is { } asked ? field.Print(asked) : "8 N·m";
+        if (value.Trim().Length == 0)
+        {
+            throw new BadInputException($"{card}, {key}: wanted what it was tightened to, such as {usual}");
+        }
+
+        var noted = KnownValue.Read(field, value).Si;
+        if (stage?.Value is { } target && Math.Abs((noted / target) - 1) > FarOff && note.Trim().Length == 0)
+        {
+            throw new BadInputException($"{card}, {key}: given {value.Trim()} where the plan asks for {usual}; so far from it takes a note that says why");
+        }
     }
 
     private static void InOrder(string card, string key, string with, StepState step)

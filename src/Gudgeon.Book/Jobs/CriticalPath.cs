@@ -29,6 +29,7 @@ public sealed record CriticalPath(DateOnly Begin, IReadOnlyList<PathCard> Cards,
     /// <summary>The card at whose end the engine runs for the first time.</summary>
     public const string FirstStart = "first-start";
 
+    // What is left of a day of eight hours after telephone, sweeping and waiting: common practice, no source.
     private const double Day = 4 * 3600;
 
     /// <summary>The last finish, days; 0 when nothing is left to do.</summary>
@@ -94,7 +95,7 @@ public sealed record CriticalPath(DateOnly Begin, IReadOnlyList<PathCard> Cards,
 
     private static List<PathCard> Walk(List<CardState> open, List<NeededPart> parts, DateOnly begin, DateOnly today, double hours)
     {
-        var order = CardOrder.Of(open);
+        var order = CardOrder.Of(open, c => c.Card);
         var finish = new Dictionary<string, double>(StringComparer.Ordinal);
         var walked = new List<PathCard>();
         foreach (var card in order)

@@ -4,6 +4,8 @@ using System.Text;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Checks;
 using Gudgeon.Book.Fields;
+using Gudgeon.Book.Joints;
+using Gudgeon.Book.Tracing;
 
 namespace Gudgeon.Book.Jobs;
 
@@ -14,8 +16,9 @@ public sealed record Hindrance(string Sentence, bool Overridable);
 
 /// <summary>What a card stands on at the moment of signing: the findings of its checks, what they read, and its readings.</summary>
 /// <param name="Findings">The findings of its checks.</param>
-/// <param name="Reads">What they and the card's readings read, as written, by path; what only the engine run read is not among it.</param>
-public sealed record Examined(IReadOnlyList<Finding> Findings, IReadOnlyDictionary<string, string> Reads)
+/// <param name="Reads">What they, the card's readings and its tightening plans read, as written, by path; what only the engine run read is not among it.</param>
+/// <param name="Limits">The limits that the findings were held to, by name; empty text for a check's usual one.</param>
+public sealed record Examined(IReadOnlyList<Finding> Findings, IReadOnlyDictionary<string, string> Reads, IReadOnlyDictionary<string, string> Limits)
 {
     private const string Unknown = "not known";
 
@@ -29,8 +32,22 @@ public sealed record Examined(IReadOnlyList<Finding> Findings, IReadOnlyDictiona
     public static Examined Of(CardState card, Snapshot now, Appraiser appraiser)
     {
         var findings = appraiser.Appraise(now, CheckCatalogue.All.Where(c => card.Card.Asks(c.Id))).Where(f => card.Card.StandsOn(f.Check.Id, f.Index)).ToList();
-        var addresses = findings.SelectMany(f => f.Trace.Direct.Select(r => r.Address)).Concat(card.Steps.Select(s => s.Address).OfType<FieldAddress>());
-        return new Examined(findings, addresses.DistinctBy(a => a.Path).OrderBy(a => a.Path, StringComparer.Ordinal).ToDictionary(a => a.Path, a => Written(now.Find(a)), StringComparer.Ordinal));
+        var addresses = findings.SelectMany(f => f.Trace.Direct.Select(r => r.Address)).Concat(card.Steps.Select(s => s.Address).OfType<FieldAddress>())
+            .Concat(card.Steps.Where(s => s.Stages.Count > 0).Select(s => s.Step.What).Distinct().SelectMany(joint => PlanReads(now, joint)));
+        return new Examined(
+            findings,
+            addresses.DistinctBy(a => a.Path).OrderBy(a => a.Path, StringComparer.Ordinal).ToDictionary(a => a.Path, a => Written(now.Find(a)), StringComparer.Ordinal),
+            findings.SelectMany(f => f.Trace.Limits).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToDictionary(n => n, n => LimitOf(now, n), StringComparer.Ordinal));
+    }
+
+    /// <summary>A limit of the builder's own; empty for a check's usual one.</summary>
+    internal static string LimitOf(Snapshot now, string name) => now.Limits.TryGetValue(name, out var own) ? own.Text : "";
+
+    private static IEnumerable<FieldAddress> PlanReads(Snapshot now, string joint)
+    {
+        var view = new View(now);
+        TighteningPlan.Of(view, joint);
+        return view.Trace.Direct.Select(r => r.Address);
     }
 
     /// <summary>What was found, as it is kept with a signature.</summary>

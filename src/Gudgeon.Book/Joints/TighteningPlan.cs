@@ -29,6 +29,15 @@ public enum StageKind
 /// <param name="Note">What to see to; empty when nothing.</param>
 public sealed record TighteningStage(StageKind Kind, double? Value, IReadOnlyList<int> Order, string Note)
 {
+    /// <summary>The field in whose dimension and unit it is said; null for backing off.</summary>
+    public Field? Field => Kind switch
+    {
+        StageKind.Torque => Joint.Torque,
+        StageKind.Angle => Joint.Angle,
+        StageKind.Stretch => Joint.Stretch,
+        _ => null,
+    };
+
     /// <summary>What is done, for people.</summary>
     public string Words(bool imperial) => Kind switch
     {

@@ -40,8 +40,11 @@ public sealed record InstrumentLine(ShopInstrument Instrument, double? Uncertain
     /// <summary>The standard that it is made to; empty when none is said.</summary>
     public string Standard => Instrument.Standard is { } standard ? EnumWords.Of(standard.ToString()) : "";
 
+    /// <summary>How it is said that a calibration has run out.</summary>
+    internal const string OverdueSince = "overdue since";
+
     /// <summary>"due 2027-03-01", "overdue since 2026-03-01"; empty when no day is said.</summary>
-    public string DueWords => Instrument.Due is { } due ? $"{(Overdue ? "overdue since" : "due")} {Days.Written(due)}" : "";
+    public string DueWords => Instrument.Due is { } due ? $"{(Overdue ? OverdueSince : "due")} {Days.Written(due)}" : "";
 
     /// <summary>All of it in one sentence.</summary>
     public string Words(bool imperial) => string.Join("; ", new[] { What(imperial), Spread(imperial), DueWords }.Where(w => w.Length > 0));

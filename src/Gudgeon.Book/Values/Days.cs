@@ -5,7 +5,8 @@ namespace Gudgeon.Book.Values;
 /// <summary>Days as they are written in a book: year-month-day (ISO 8601), 2026-11-30.</summary>
 public static class Days
 {
-    private const string Form = "yyyy-MM-dd";
+    /// <summary>The form in which a day is written.</summary>
+    internal const string Form = "yyyy-MM-dd";
 
     /// <summary>Reads a day.</summary>
     /// <param name="what">What it is, for the sentence.</param>

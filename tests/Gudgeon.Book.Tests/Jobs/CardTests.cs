@@ -1,6 +1,7 @@
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Checks;
 using Gudgeon.Book.Duty;
+using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Jobs;
 using Gudgeon.Book.Store;
@@ -104,6 +105,93 @@ public sealed class CardTests : IDisposable
     }
 
     [Fact]
+    public void What_a_bolt_was_tightened_to_is_noted_with_what_was_wanted()
+    {
+        var file = Begin("wren.json").Work(b => Ada.Tick(b, "cap", "clean", "", "", ""));
+        var first = State(file).Find("bolts")!.Next!.Value.Bolt.Key;
+        Refused($"cap, {first}: wanted what it was tightened to, such as 3 N·m", () => file.Work(b => Ada.Tick(b, "cap", first, "wrench", "", "")));
+        Assert.Contains("given '3 mm'", Assert.Throws<BadInputException>(() => file.Work(b => Ada.Tick(b, "cap", first, "wrench", "3 mm", ""))).Message, StringComparison.Ordinal);
+        Refused($"cap, {first}: given 3.4 N·m where the plan asks for 3 N·m; so far from it takes a note that says why", () => file.Work(b => Ada.Tick(b, "cap", first, "wrench", "3.4 N·m", "")));
+        file = file.Work(b => Ada.Tick(b, "cap", first, "wrench", "3.2 N·m", ""));
+        Assert.Equal(("3.2 N·m", "to 3 N·m"), State(file).Acts[^1] is var act ? (act.Value, act.Asked) : default);
+        Assert.Equal("to 3 N·m", BookFile.Open(_folder.PathOf("wren.json")).Book.Acts[^1].Asked);
+    }
+
+    [Fact]
+    public void A_joint_is_taken_back_with_one_act()
+    {
+        var file = Tightened(Begin("wren.json").Work(b => Ada.Tick(b, "cap", "clean", "", "", "")).Work(b => Ada.Tick(b, "cap", "ring", "", "batch 7", "")));
+        Assert.True(State(file).Find("bolts")!.Done);
+        file = file.Work(b => Ada.Untick(b, "cap", "bolts", "wrong paste"));
+        Assert.All(State(file).Find("bolts")!.Stages.SelectMany(s => s.Bolts), b => Assert.Null(b.Done));
+        Refused("cap, bolts: is not ticked", () => file.Work(b => Ada.Untick(b, "cap", "bolts", "again")));
+        Assert.True(State(Tightened(file)).Find("bolts")!.Done);
+    }
+
+    [Fact]
+    public void A_reading_from_before_a_hold_was_passed_ticks_no_step_by_itself()
+    {
+        var file = Begin("wren.json").Measure("piston[1].topRingGap", "0.34 mm", "feeler", "Tom", "2026-08-12", "");
+        Refused("cap, gap@1: held until this is done: Clean.", () => file.Work(b => Ada.Tick(b, "cap", "gap@1", "", "", "")));
+        Assert.False(State(file).Find("gap@1")!.Done);
+        file = file.Work(b => Ada.Tick(b, "cap", "clean", "", "", ""));
+        var step = State(file).Find("gap@1")!;
+        Assert.Equal((false, "2026-08-12"), (step.Done, step.Earlier!.Value.On));
+        var ticked = file.Work(b => Tom.Tick(b, "cap", "gap@1", "", "", ""));
+        Assert.Equal((true, "0.34 mm", "still so; read 2026-08-12 by Tom"), State(ticked).Find("gap@1") is var still ? (still!.Done, still.Tick!.Value, still.Tick.Note) : default);
+        var read = file.Measure("piston[1].topRingGap", "0.35 mm", "feeler", "Tom", "2026-11-29", "");
+        Assert.True(State(read).Find("gap@1")!.Done);
+        Refused("cap, gap@1: done already, by the reading 0.35 mm of piston[1].topRingGap", () => read.Work(b => Tom.Tick(b, "cap", "gap@1", "", "", "")));
+    }
+
+    [Theory]
+    [InlineData(null, "2026-11-29", false)]
+    [InlineData("2026-11-29T08:00:00Z", "2026-11-28", false)]
+    [InlineData("2026-11-29T08:00:00Z", "2026-11-30", true)]
+    [InlineData("2026-11-29T08:00:30Z", "2026-11-29T08:00:30Z", true)]
+    [InlineData("2026-11-29T08:00:30Z", "2026-11-29T08:00:29Z", false)]
+    [InlineData("2026-11-29T08:00:00Z", "by heart", false)]
+    public void A_reading_counts_from_when_the_course_of_its_card_began(string? begins, string on, bool counts) =>
+        Assert.Equal(counts, CardCourse.Within(begins is null ? null : CardWork.At(begins), on));
+
+    [Fact]
+    public void What_a_card_did_not_ask_when_it_was_signed_opens_it_again()
+    {
+        var file = Sign(AllDone(Begin("wren.json")), Tom, "as it is");
+        var put = file.PutCard(Card.Replace("\"steps\": [", "\"steps\": [ { \"id\": \"lamp\", \"do\": \"Looked in.\" },", StringComparison.Ordinal), "cap.json");
+        Assert.Equal((Standing.LookAgain, "not done when it was signed: Looked in."), (State(put).Standing, Assert.Single(State(put).LookAgain)));
+        var stricter = put.PutCard(Card, "cap.json").Limit("squish.min", "2 mm", "mine");
+        Assert.Equal((Standing.LookAgain, "the limit squish.min was the usual one when it was signed, and is 2 mm"), (State(stricter).Standing, Assert.Single(State(stricter).LookAgain)));
+    }
+
+    [Fact]
+    public void Another_torque_after_the_signature_opens_the_card_again()
+    {
+        var file = Sign(AllDone(Begin("wren.json")), Tom, "as it is").Set("joint[cap].torque", "12 N·m", Stores.NoStory);
+        Assert.Equal("joint[cap].torque was 10 N·m when it was signed, and is 12 N·m", Assert.Single(State(file).LookAgain));
+        Assert.Equal("to 3 N·m", State(file).Find("bolts")!.Stages[0].Bolts[0].Done!.Asked);
+    }
+
+    [Fact]
+    public void What_is_used_once_is_noted_anew_when_the_card_was_opened_again()
+    {
+        var file = Sign(AllDone(Begin("wren.json")), Tom, "as it is").Work(b => Tom.Reopen(b, "cap", "it weeps"));
+        Assert.False(State(file).Find("ring")!.Done);
+        var later = Tom with { On = "2026-11-30T09:00:00Z" };
+        Assert.Equal("batch 8", State(file.Work(b => later.Tick(b, "cap", "ring", "", "batch 8", ""))).Find("ring")!.Tick!.Value);
+    }
+
+    [Fact]
+    public void A_part_of_single_use_is_a_step_of_a_card_that_asks_for_none()
+    {
+        var file = Begin("wren.json").Set("part[o-ring].card", "clean", Stores.NoStory).Set("part[o-ring].singleUse", "yes", Stores.NoStory).Set("part[o-ring].name", "plug O-rings", Stores.NoStory);
+        CardState Clean() => CardStates.Find(file.Book, file.Book.Now(), "clean");
+        Assert.Equal("New: plug O-rings.", Clean().Find("part-o-ring")!.Words);
+        Refused("clean, part-o-ring: used once; wanted the batch, number or bag of the new one", () => file.Work(b => Ada.Tick(b, "clean", "part-o-ring", "", "", "")));
+        Refused("wren.json, part[o-ring].card: given 'cleen', wanted the id of a job card; the nearest is 'clean'", () => file.Set("part[o-ring].card", "cleen", Stores.NoStory));
+    }
+
+    [Fact]
     public void A_tool_of_the_books_is_kept_with_how_its_calibration_stood()
     {
         var file = Begin("wren.json").Set("instrument[w10].kind", "torque wrench", Stores.NoStory).Set("instrument[w10].due", "2026-10-31", Stores.NoStory)
@@ -161,6 +249,10 @@ public sealed class CardTests : IDisposable
     [InlineData("""{ "id": "x", "title": "X", "stage": "s", "hours": "2 h", "steps": [{ "id": "a", "do": "A", "wait": "1 h" }] }""", "wanted just one of do, read, tighten, wait, renew, photo; given do and wait")]
     [InlineData("""{ "id": "x", "title": "X", "stage": "s", "hours": "2 h", "steps": [{ "id": "a", "read": "piston.topRingGp" }] }""", "the nearest is 'piston.topRingGap'")]
     [InlineData("""{ "id": "x", "title": "X", "stage": "s", "hours": "2 h", "when": ["blowr"], "steps": [{ "id": "a", "do": "A" }] }""", "given 'blowr'")]
+    [InlineData("""{ "id": "x", "title": "X", "stage": "s", "hours": "2 h", "steps": [{ "id": "a", "do": "A", "hold": "true" }] }""", "hold: given true, wanted true or false")]
+    [InlineData("""{ "id": "x", "title": "X", "stage": "s", "hours": "2 h", "checks": ["sqush[1]"], "steps": [{ "id": "a", "do": "A" }] }""", "given 'sqush[1]', wanted a check such as squish or bolt-preload[head]; the nearest is 'squish'")]
+    [InlineData("""{ "id": "x", "title": "X", "stage": "s", "hours": "2 h", "after": ["camz"], "steps": [{ "id": "a", "do": "A" }] }""", "the card.after: given 'camz', wanted the id of a job card; the nearest is 'cams'")]
+    [InlineData("""{ "id": "strip", "title": "X", "stage": "s", "hours": "2 h", "after": ["clean"], "steps": [{ "id": "a", "do": "A" }] }""", "job cards: clean and strip wait for each other")]
     public void A_card_that_cannot_be_taken_is_refused_in_one_sentence(string text, string sentence) =>
         Assert.Contains(sentence, Assert.Throws<BadInputException>(() => Begin("wren.json").PutCard(text, "x.json")).Message, StringComparison.Ordinal);
 
@@ -200,7 +292,7 @@ public sealed class CardTests : IDisposable
     {
         while (State(file).Find("bolts")!.Next is { } next)
         {
-            file = file.Work(b => Ada.Tick(b, "cap", next.Bolt.Key, "wrench", next.Stage.Stage.Words(imperial: false), ""));
+            file = file.Work(b => Ada.Tick(b, "cap", next.Bolt.Key, "wrench", Joint.Torque.Print(next.Stage.Stage.Value!.Value), ""));
         }
 
         return file;

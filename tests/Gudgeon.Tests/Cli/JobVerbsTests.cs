@@ -49,8 +49,21 @@ public sealed class JobVerbsTests : IDisposable
         var step = card.Json.GetProperty("steps").EnumerateArray().First(s => s.GetProperty("key").GetString() == "tighten");
         var bolts = step.GetProperty("stages")[0].GetProperty("bolts").EnumerateArray().Select(b => b.GetProperty("key").GetString()!).ToList();
         Assert.Equal(8, bolts.Count);
-        Refused($"head, {bolts[3]}: bolt ", "jobs", "tick", "head", bolts[3], "--with", "wrench", "--by", "Ada");
-        Assert.Contains($"next: {bolts[1]}, bolt ", _workshop.Good("jobs", "tick", "head", bolts[0], "--with", "wrench", "--by", "Ada"), StringComparison.Ordinal);
+        var torque = step.GetProperty("stages")[0].GetProperty("what").GetString()![3..];
+        Refused($"head, {bolts[3]}: bolt ", "jobs", "tick", "head", bolts[3], "--with", "wrench", "--value", torque, "--by", "Ada");
+        Refused($"head, {bolts[0]}: wanted what it was tightened to, such as {torque}", "jobs", "tick", "head", bolts[0], "--with", "wrench", "--by", "Ada");
+        Assert.Contains($"next: {bolts[1]}, bolt ", _workshop.Good("jobs", "tick", "head", bolts[0], "--with", "wrench", "--value", torque, "--by", "Ada"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void APictureIsKeptWithTheTick()
+    {
+        File.WriteAllBytes(_workshop.At("engine.png"), AsBuiltVerbTests.Picture);
+        Refused("strip: has no step 'befor'; the nearest is 'before'", "jobs", "tick", "strip", "befor", "--photo", "engine.png", "--by", "Ada");
+        Assert.Equal("no attachments\n", _workshop.Good("attachments"));
+        _workshop.Good("jobs", "tick", "strip", "before", "--photo", "engine.png", "--by", "Ada");
+        Assert.Contains("engine.png (image/png, 70 bytes) about card[strip]", _workshop.Good("attachments"), StringComparison.Ordinal);
+        Assert.Contains(": engine.png", _workshop.Run("jobs", "card", "strip").Output, StringComparison.Ordinal);
     }
 
     [Fact]

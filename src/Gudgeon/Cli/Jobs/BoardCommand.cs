@@ -35,7 +35,7 @@ internal sealed class BoardCommand : Command<ReadSettings>
 
     private static string Why(CardState card) => card.Standing switch
     {
-        Standing.Waiting => $" (waits for {string.Join(", ", card.WaitsFor)})",
+        Standing.Waiting or Standing.Begun when card.WaitsFor.Count > 0 => $" (waits for {string.Join(", ", card.WaitsFor)})",
         Standing.LookAgain => $" ({string.Join("; ", card.LookAgain.Take(2))}{(card.LookAgain.Count > 2 ? string.Create(CultureInfo.InvariantCulture, $"; and {card.LookAgain.Count - 2} more") : "")})",
         Standing.Signed => $" (by {card.Signature!.By}{(card.Signature.Overridden.Count > 0 ? ", overriding" : "")})",
         Standing.LeftOut => $" ({card.LeftOut})",

@@ -81,7 +81,7 @@ internal sealed class CardCommand : Command<CardCommand.Settings>
         }
 
         Out.LineIf(step.Tick is not null, $"{"",21}{Told(step.Tick)}");
-        Out.LineIf(step.Reading is not null, $"{"",21}{step.Reading?.Value.Content} ({step.Reading?.Value.Story})");
+        Out.LineIf(step.Reading is not null, $"{"",21}{step.Reading?.Value.Content} ({step.Reading?.Value.Story}){(step.Earlier is null ? "" : "; from before: tick the step if it is still so, or read again")}");
         Out.LineIf(step.Begun is not null && step.Tick is null, $"{"",21}begun at {step.Begun?.On} by {step.Begun?.By}");
     }
 
@@ -122,8 +122,9 @@ internal sealed class CardCommand : Command<CardCommand.Settings>
             s.Done,
             tick = s.Tick,
             reading = s.Reading?.Value.Content.ToString(),
+            earlier = s.Earlier is not null,
             s.Troubles,
-            stages = s.Stages.Select(g => new { g.Number, what = g.Stage.Words(imperial: false), bolts = g.Bolts.Select(b => new { b.Number, b.Key, done = b.Done is not null }) }),
+            stages = s.Stages.Select(g => new { g.Number, what = g.Stage.Words(imperial: false), bolts = g.Bolts.Select(b => new { b.Number, b.Key, done = b.Done is not null, noted = b.Done?.Value }) }),
         }),
         standsOn = examined.Findings.Select(f => new { f.Id, verdict = f.Verdict, f.Reserve }),
         against,

@@ -21,7 +21,7 @@ internal sealed class PathCommand : Command<ReadSettings>
         Out.Line($"{"card",-12} {"from",-10} {"to",-10} {"may be late by",-15}");
         foreach (var card in path.Cards)
         {
-            Out.Line($"{card.Card.Card.Id,-12} {Days.Written(path.Morning(card.Start))} {Days.Written(path.On(card.Finish))} {(card.Critical ? "not at all" : $"{Figures.Number(card.Slack, 2)} d"),-15} {card.Card.Card.Title}{(card.Part is { } part ? $" (waits for {part.Words})" : "")}");
+            Out.Line($"{card.Card.Card.Id,-12} {Days.Written(path.Morning(card.Start))} {Days.Written(path.On(card.Finish))} {(card.Critical ? "not at all" : $"{Figures.Number(card.Slack, 3)} d"),-15} {card.Card.Card.Title}{(card.Part is { } part ? $" (waits for {part.Words})" : "")}");
         }
 
         Out.Line();

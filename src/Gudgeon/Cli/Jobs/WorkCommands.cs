@@ -25,6 +25,10 @@ internal sealed class StepCommand : Command<StepCommand.Settings>
         [Description("What was read, set or fitted: a torque, a batch number, the name of a picture's file.")]
         public string Value { get; init; } = "";
 
+        [CommandOption("--photo <FILE>")]
+        [Description("A picture: it is kept with the book, and its name is the value.")]
+        public string Photo { get; init; } = "";
+
         [CommandOption("--note <TEXT>")]
         [Description("Anything else worth knowing.")]
         public string Note { get; init; } = "";
@@ -38,15 +42,26 @@ internal sealed class StepCommand : Command<StepCommand.Settings>
     {
         var (path, rest) = Books.Split(settings.Words, 2, $"gudgeon jobs {context.Name} [BOOK] CARD STEP --by NAME");
         var work = CardWork.Now(settings.By);
-        var file = settings.Open(path).Work(book => context.Name switch
+        var value = settings.Photo.Length > 0 ? Path.GetFileName(settings.Photo) : settings.Value;
+        Func<BuildBook, CardAct> act = context.Name switch
         {
-            "tick" => work.Tick(book, rest[0], rest[1], settings.With, settings.Value, settings.Note),
-            "untick" => work.Untick(book, rest[0], rest[1], settings.Because),
-            _ => work.Start(book, rest[0], rest[1]),
-        });
+            "tick" => book => work.Tick(book, rest[0], rest[1], settings.With, value, settings.Note),
+            "untick" => book => work.Untick(book, rest[0], rest[1], settings.Because),
+            _ => book => work.Start(book, rest[0], rest[1]),
+        };
+        var file = settings.Open(path);
+        if (settings.Photo.Length > 0)
+        {
+            // A tick that would be refused leaves no picture behind.
+            act(file.Book);
+            file = Books.Store(path, settings.By).Attach(settings.Photo, CardWork.About(rest[0]));
+        }
+
+        file = file.Work(act);
         var card = CardStates.Find(file.Book, file.Book.Now(), rest[0]);
         var bolts = card.Find(rest[1]) is { Next: not null } same ? same : null;
         Out.Line($"{rest[0]}: {card.StepsDone} of {card.Steps.Count} steps done{((bolts ?? card.Steps.FirstOrDefault(s => !s.Done)) is { } next ? $"; next: {Next(next)}" : "; to be signed: gudgeon jobs sign")}");
+        Out.LineIf(card.Acts.Count > 0 && card.Acts[^1].WithOverdue, $"! {(card.Acts.Count > 0 ? card.Acts[^1].With : "")}: it stands among the open points of the as-built book");
         return 0;
     }
 
