@@ -5,6 +5,7 @@ using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Jobs;
+using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Parts;
 using Gudgeon.Book.Store;
 using Gudgeon.Book.Tracing;
@@ -15,11 +16,22 @@ namespace Gudgeon.Book.AsBuilt;
 
 /// <summary>A bolt as it was tightened.</summary>
 /// <param name="Card">The card.</param>
-/// <param name="Joint">The joint.</param>
-/// <param name="Stage">What was done in the round.</param>
+/// <param name="Joint">The joint: "head", "rod, 2".</param>
+/// <param name="Round">Number of the round.</param>
+/// <param name="Stage">What the plan wanted in it at that moment.</param>
 /// <param name="Bolt">Its number.</param>
 /// <param name="Act">By whom, when, with what, to what.</param>
-public sealed record TightenedBolt(CardState Card, string Joint, string Stage, int Bolt, CardAct Act);
+public sealed record TightenedBolt(CardState Card, string Joint, int Round, string Stage, int Bolt, CardAct Act)
+{
+    /// <summary>"3: 48 N·m", and why where it is far from what was wanted.</summary>
+    public string Noted => string.Create(CultureInfo.InvariantCulture, $"{Bolt}: {(Act.Value.Length > 0 ? Act.Value : "done")}{(Act.Note.Length > 0 ? $" ({Act.Note})" : "")}");
+}
+
+/// <summary>Something done to a job card out of the usual: overridden, taken back, opened again, ended early.</summary>
+/// <param name="Card">The card.</param>
+/// <param name="Act">By whom, when, why.</param>
+/// <param name="Words">What it was.</param>
+public sealed record OutOfTheUsual(CardState Card, CardAct Act, string Words);
 
 /// <summary>Something that is not settled.</summary>
 /// <param name="Kind">"falls short", "job card".</param>
@@ -56,6 +68,15 @@ public sealed record AsBuiltBook
     /// <summary>Statements that people signed over the whole book.</summary>
     public IReadOnlyList<Signature> Signatures { get; init; } = [];
 
+    /// <summary>Pictures and other files kept with the book.</summary>
+    public IReadOnlyList<Attachment> Files { get; init; } = [];
+
+    /// <summary>Values that are no readings of the book's, subject by subject, as far as they hold for anything: what is taken on somebody's word.</summary>
+    public IReadOnlyList<Found> Declared => [.. Now.All().Where(f => f.Origin != Origin.Measurement && !Elsewhere.Contains(f.Value.Field.Subject) && Holds(f))];
+
+    /// <summary>Instruments of the shop.</summary>
+    public IReadOnlyList<InstrumentLine> Instruments => InstrumentLine.All(Book, Days.Today);
+
     /// <summary>Values that rest on readings, by path.</summary>
     public IReadOnlyList<Found> Readings => [.. Now.All().Where(f => f.Origin == Origin.Measurement).OrderBy(f => f.Source, StringComparer.Ordinal)];
 
@@ -68,11 +89,25 @@ public sealed record AsBuiltBook
            from stage in step.Stages
            from bolt in stage.Bolts
            where bolt.Done is not null
-           select new TightenedBolt(card, step.Step.What, stage.Stage.Words(imperial: false), bolt.Number, bolt.Done!),
+           select new TightenedBolt(card, step.Index.Length > 0 ? $"{step.Step.What}, {step.Index}" : step.Step.What, stage.Number, bolt.Done!.Asked.Length > 0 ? bolt.Done.Asked : stage.Stage.Words(imperial: false), bolt.Number, bolt.Done),
     ];
 
-    /// <summary>Parts of the build.</summary>
-    public IReadOnlyList<PartLine> Parts => PartLine.All(new View(Now));
+    /// <summary>What was done out of the usual, in the order of the work; a later signature does not take it away.</summary>
+    public IReadOnlyList<OutOfTheUsual> Unusual =>
+    [
+        .. from card in Cards
+           from act in card.Acts
+           let words = Unlike(act)
+           where words.Length > 0
+           orderby act.On
+           select new OutOfTheUsual(card, act, words),
+    ];
+
+    /// <summary>Parts of the build, those that are fitted first.</summary>
+    public IReadOnlyList<PartLine> Parts => [.. PartLine.All(new View(Now)).OrderByDescending(p => p.State == Part.Fitted)];
+
+    /// <summary>What the parts weigh, against the target; empty when none is listed.</summary>
+    public string MassWords(bool imperial) => Parts.Count == 0 ? "" : PartSheet.Of(Book, Now, Days.Today).MassWords(imperial);
 
     /// <summary>New parts that are used once, as they were noted.</summary>
     public IReadOnlyList<(CardState Card, StepState Step)> Renewed => [.. Cards.SelectMany(c => c.Steps, (c, s) => (c, s)).Where(p => p.s.Step.Kind == StepKind.Renew && p.s.Tick is not null)];
@@ -82,6 +117,7 @@ public sealed record AsBuiltBook
     [
         .. Points(Verdict.FallsShort, f => $"{Title(f)}: {f.ValueIn(imperial: false)}, reserve {f.ReserveText}"),
         .. Cards.Where(c => c.Standing == Standing.LookAgain).Select(c => new OpenPoint("look again", $"{c.Card.Title}: {string.Join("; ", c.LookAgain)}")),
+        .. Cards.SelectMany(c => c.Acts.Where(a => a.WithOverdue).Select(a => a.With).Distinct(StringComparer.Ordinal), (c, tool) => new OpenPoint("tool", $"{c.Card.Title}: {tool}")),
         .. Cards.Where(c => c.Signature?.Overridden.Count > 0).Select(c => new OpenPoint("signed with a reason", $"{c.Card.Title}, by {c.Signature!.By}, because {c.Signature.Note}: {string.Join("; ", c.Signature.Overridden)}")),
         .. Points(Verdict.TooCloseToTell, f => $"{Title(f)}: {f.ValueIn(imperial: false)}, reserve {f.ReserveText}; {f.Advice}"),
         .. Points(Verdict.NotKnownYet, f => $"{Title(f)}: {f.Advice}"),
@@ -112,6 +148,7 @@ public sealed record AsBuiltBook
             Revision = file.Revision,
             Seal = store?.Seal ?? "",
             Signatures = store?.Signatures ?? [],
+            Files = store?.Attachments ?? [],
         };
     }
 
@@ -126,7 +163,10 @@ public sealed record AsBuiltBook
         var duty = view.DutyIf();
         yield return new Fact("predicted power", duty?.Power.Value, Dimension.Power, "kW") { Digits = 3, Remark = duty is null ? "" : $"at {Values.Figures.Rpm(duty.Power.Speed)}, by the {duty.Depth.Word()} model" };
         yield return new Fact("predicted cylinder pressure", duty?.PeakPressure.Value, Dimension.Pressure, "bar") { Digits = 3 };
-        yield return new Fact("predicted boost above the air outside", duty is null ? null : duty.Most(f => f.Boost).Value - duty.Ambient.Pressure, Dimension.Pressure, "bar") { Digits = 3 };
+        if (duty?.Most(f => f.Boost).Value is > 0 and var boost)
+        {
+            yield return new Fact("predicted boost above the air outside", boost - duty.Ambient.Pressure, Dimension.Pressure, "bar") { Digits = 3 };
+        }
     }
 
     private static IEnumerable<(string, string)> Words(Snapshot now, params Field[] fields) =>
@@ -134,6 +174,23 @@ public sealed record AsBuiltBook
 
     /// <summary>"Top ring end gap, 2".</summary>
     public static string Title(Finding finding) => finding.Index.Length > 0 ? $"{finding.Check.Title}, {finding.Index}" : finding.Check.Title;
+
+    /// <summary>Subjects that have a table of their own.</summary>
+    private static IReadOnlyList<Subject> Elsewhere => [Part.State.Subject, Instrument.Kind.Subject];
+
+    /// <summary>Whether any instance takes the value: one of a group does not hold where each of the group has its own.</summary>
+    private bool Holds(Found found) => Instances.Of(new View(Now), found.Value.Field.Subject).Any(i => Now.Find(new FieldAddress(found.Value.Field, i))?.Source == found.Source)
+        || Now.Find(FieldCatalogue.Address(found.Source)) is { Source: var source } && source == found.Source && FieldCatalogue.Address(found.Source).Index.Length > 0;
+
+    private static string Unlike(CardAct act) => act switch
+    {
+        { Kind: ActKind.Sign, Overridden.Count: > 0 } => $"signed although {string.Join("; ", act.Overridden)}",
+        { Kind: ActKind.Reopen } => "opened again",
+        { Kind: ActKind.Untick } => $"tick of {act.Step} taken back",
+        { Kind: ActKind.LeaveOut } => "left out",
+        { Kind: ActKind.Tick, Note.Length: > 0 } => $"{act.Step}{(act.Value.Length > 0 ? $": {act.Value}" : "")}",
+        _ => "",
+    };
 
     private IEnumerable<OpenPoint> Points(Verdict verdict, Func<Finding, string> words) =>
         Findings.Where(f => f.Verdict == verdict).Select(f => new OpenPoint(verdict.Words(), words(f)));

@@ -27,6 +27,7 @@ public sealed record MeasuringPlan(FieldAddress Table, FieldAddress Mean, IReadO
     /// <summary>Most rounds that a plan takes.</summary>
     public const int MostRounds = 10;
 
+    // Common practice, no source.
     private const double InFromTheEnd = 0.010;
     private const double UsualWidth = 0.020;
     private static readonly string[] BoreAxes = ["along the crank", "across it"];

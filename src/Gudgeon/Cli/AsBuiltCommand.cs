@@ -37,6 +37,11 @@ internal sealed class AsBuiltCommand : AsyncCommand<AsBuiltCommand.Settings>
             throw new BadInputException($"--out: '{html}' is a book, and is not written over");
         }
 
+        if (Path.GetExtension(html).Equals(".pdf", StringComparison.OrdinalIgnoreCase))
+        {
+            throw new BadInputException($"--out: given '{html}', wanted the name of the HTML file; with --pdf the PDF is made beside it");
+        }
+
         var desk = Books.Desk(file, cancellationToken);
         var built = AsBuiltBook.Of(file, new Appraiser(desk), desk, Progress.OnTerminal("every check"));
         AtomicFile.Write(html, await AsBuiltFile.Html(built, Days.Today, settings.Summary, settings.Imperial));

@@ -31,4 +31,22 @@ public class AsBuiltTests(Browsing browsing) : IClassFixture<Browsing>
         Assert.StartsWith("<!DOCTYPE html>", html, StringComparison.Ordinal);
         Assert.Contains("Seal of the journal", html, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("heron")]
+    [InlineData("wren")]
+    public async Task WhatAScrutineerIsHandedIsOnePage(string book)
+    {
+        var folder = Directory.CreateTempSubdirectory("gudgeon-print-");
+        try
+        {
+            await Served.Command("book", browsing.Served.PathOf(book), "--summary", "--pdf", "--out", Path.Combine(folder.FullName, "short.html"));
+            var pdf = await File.ReadAllTextAsync(Path.Combine(folder.FullName, "short.pdf"), System.Text.Encoding.Latin1);
+            Assert.Contains("/Count 1\n", pdf, StringComparison.Ordinal);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
 }

@@ -23,11 +23,12 @@ public class Browsing : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        // The browser first: without one no server is left behind.
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = Flags });
         Served = await Served.Start(Share, "heron", "wren");
         // As patient as the actions: the machine may be busy with an engine run.
         Assertions.SetDefaultExpectTimeout(20000);
-        _playwright = await Playwright.CreateAsync();
-        _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = Flags });
     }
 
     /// <summary>A page in a browser profile of its own: another person's, another tablet's.</summary>
