@@ -117,7 +117,8 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
         return 0;
     }
 
-    private static void Warn(BookFile file)
+    /// <summary>Says what whoever read it should know of the instrument.</summary>
+    internal static void Warn(BookFile file)
     {
         foreach (var warning in file.Warnings)
         {
