@@ -116,7 +116,7 @@ public sealed record KnownValue
             ? count
             : throw new BadInputException($"{field.Label}: given '{text}', wanted a whole number"),
         FieldKind.Choice => field.Choices.FirstOrDefault(c => string.Equals(c, text.Trim(), StringComparison.OrdinalIgnoreCase))
-            ?? throw new BadInputException($"{field.Label}: given '{text}', wanted one of {string.Join(", ", field.Choices)}"),
+            ?? throw new BadInputException($"{field.Label}: given '{text}', wanted one of {string.Join(", ", field.Choices.Select(c => $"'{c}'"))}"),
         FieldKind.Table => Table.Parse(field, text),
         FieldKind.Date => Days.Written(Days.Read(field.Label, text)),
         _ => text.Trim().Length > 0 ? text.Trim() : throw new BadInputException($"{field.Label}: given nothing, wanted {field.Help}"),
