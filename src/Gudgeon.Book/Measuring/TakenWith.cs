@@ -50,6 +50,11 @@ public sealed record TakenWith(KnownValue Value, IReadOnlyList<string> Warnings)
 
     /// <summary>The day of "2026-10-02 14:05"; null when the words begin with none.</summary>
     internal static DateOnly? Day(string on) =>
+        if (value.Content is Table table)
+        {
+            Reached(instrument, address, table, warnings);
+        }
+
         on.Length >= 10 && DateOnly.TryParseExact(on[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
 
     private static Amount Spread(ShopInstrument instrument, FieldAddress address, Amount amount, List<string> warnings)
@@ -62,7 +67,7 @@ public sealed record TakenWith(KnownValue Value, IReadOnlyList<string> Warnings)
 
         if (!instrument.Reaches(amount.Si))
         {
-            throw new BadInputException($"{address.Path}: given '{amount}' with {instrument.Path}, which reads {Range(instrument)}; wanted an instrument that reaches so far");
+            throw TooFar(instrument, address.Path, amount.ToString());
         }
 
         if (amount.Si < instrument.LeastOfRange)
@@ -92,3 +97,21 @@ public sealed record TakenWith(KnownValue Value, IReadOnlyList<string> Warnings)
         _ => "any size",
     };
 }
+    /// <summary>Refuses a table of which a reading is out of the instrument's range; the places at which was read are not its.</summary>
+    private static void Reached(ShopInstrument instrument, FieldAddress address, Table table, List<string> warnings)
+    {
+        var read = table.Readings.Where(r => r.Column.Dimension == instrument.Dimension).ToList();
+        if (read.Find(r => !instrument.Reaches(r.Si)) is { Row: > 0 } far)
+        {
+            throw TooFar(instrument, string.Create(CultureInfo.InvariantCulture, $"{address.Path}, row {far.Row}, {far.Column.Name}"), far.Text);
+        }
+
+        if (read.Count == 0)
+        {
+            warnings.Add($"{instrument.Path} measures {instrument.Dimension.Noun()} and {address.Path} holds none: its ± says nothing of it");
+        }
+    }
+
+    private static BadInputException TooFar(ShopInstrument instrument, string where, string given) =>
+        new($"{where}: given '{given}' with {instrument.Path}, which reads {Range(instrument)}; wanted an instrument that reaches so far");
+

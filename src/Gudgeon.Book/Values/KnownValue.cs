@@ -54,10 +54,18 @@ public sealed record KnownValue
     /// <summary>Standard uncertainty, SI; zero when none is known.</summary>
     public double StandardUncertainty => Content is Amount amount ? amount.StandardUncertainty : 0;
 
-    /// <summary>A question to the user when the value is outside the plausible range; empty when it is inside.</summary>
-    public string Question => double.IsNaN(Si) || (Si >= Field.Plausible.Low && Si <= Field.Plausible.High)
-        ? ""
-        : $"{Field.Label} of {Content} is outside what is usual ({Field.Print(Field.Plausible.Low)} to {Field.Print(Field.Plausible.High)}): is it right?";
+    /// <summary>A question to the user when the value, or one of the readings at stations, is outside the plausible range; empty when it is inside.</summary>
+    public string Question => (Content, Field.Mean) switch
+    {
+        (Table table, { } mean) when table.Readings.FirstOrDefault(r => Unusual(mean, r.Si)) is { Row: > 0 } far =>
+            string.Create(CultureInfo.InvariantCulture, $"{Field.Label}, row {far.Row}, {far.Column.Name}: {far.Text} is {Outside(mean)}"),
+        _ when Unusual(Field, Si) => $"{Field.Label} of {Content} is {Outside(Field)}",
+        _ => "",
+    };
+
+    private static bool Unusual(Field field, double si) => si < field.Plausible.Low || si > field.Plausible.High;
+
+    private static string Outside(Field field) => $"outside what is usual ({field.Print(field.Plausible.Low)} to {field.Print(field.Plausible.High)}): is it right?";
 
     /// <summary>Reads the text of a value for a field.</summary>
     /// <exception cref="BadInputException">Wrong unit, wrong form, or physically impossible.</exception>
