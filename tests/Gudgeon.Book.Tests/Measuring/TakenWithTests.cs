@@ -119,6 +119,28 @@ public sealed class TakenWithTests : IDisposable
         Assert.Equal(["instrument[scale] measures a mass and cylinder[1].boreTable holds none: its ± says nothing of it"], Open("wren.json").Measure(Table("10,81.002,81.006\n"), "scale", "Ada", "2026-05-01", "").Warnings);
     }
 
+    [Theory]
+    [InlineData("bore-10", "bore-10 is none of the book's instruments, so no ± is known; the nearest is bore-100")]
+    [InlineData("Boar 100", "Boar 100 is none of the book's instruments, so no ± is known; the nearest is bore-100")]
+    [InlineData("grandfather's gauge", "grandfather's gauge is none of the book's instruments, so no ± is known")]
+    public void One_that_the_book_does_not_list_warns(string with, string warning)
+    {
+        Begin("wren.json");
+        var taken = Taken("wren.json", "81.004 mm", with: with);
+        Assert.Equal(("81.004 mm", warning), (taken.Kept, Assert.Single(taken.Warnings)));
+        Assert.Equal([warning], Open("wren.json").Measure(Table("10,81.002,81.006\n"), with, "Ada", "2026-05-01", "").Warnings);
+    }
+
+    [Fact]
+    public void One_that_the_book_does_not_list_is_well_where_the_spread_is_said_or_no_instrument_is_listed()
+    {
+        Begin("wren.json");
+        Assert.Empty(Taken("wren.json", "81.004 mm ± 0.006 mm", with: "bore-10").Warnings);
+        Assert.Empty(Open("wren.json").Measure("engine.cylinders", "2", "eye", "Ada", "2026-05-01", "").Warnings);
+        BookFile.Create(_folder.PathOf("bare.json"), "Bare");
+        Assert.Empty(Taken("bare.json", "81.004 mm", with: "bore-10").Warnings);
+    }
+
     // 1.5 K: U = 2 × 1.5/√3 K = 1.732 K.
     [Fact]
     public void A_temperature_has_the_difference_of_its_thermometer()
