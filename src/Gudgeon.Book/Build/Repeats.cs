@@ -19,7 +19,8 @@ internal static class Repeats
 
     /// <summary>
     /// Mean of the readings, the latest first. Its standard uncertainty is √(u² + s²/n): the instrument's, which repeating
-    /// does not lessen, and the experimental standard deviation of the mean (JCGM 100:2008, 4.2.3 and 4.3).
+    /// does not lessen, and the experimental standard deviation of the mean (JCGM 100:2008, 4.2.3 and 4.3); its ± is that of
+    /// k = 2, or of the larger factor that few repeats ask for.
     /// </summary>
     public static KnownValue Mean(IReadOnlyList<Measurement> readings)
     {
@@ -31,11 +32,11 @@ internal static class Repeats
         var amounts = readings.Select(r => (Amount)r.Value.Content).ToList();
         var mean = amounts.Average(a => a.Si);
         var (instrument, scatter) = Parts(readings);
-        var uncertainty = 2 * Math.Sqrt((instrument * instrument) + (scatter * scatter / amounts.Count));
+        var uncertainty = OfMean(instrument, scatter, amounts.Count).Kept;
 
         // One decimal more than was read: the mean lies between the marks.
         var decimals = amounts.Exists(a => a.Decimals < 0) ? -1 : amounts.Max(a => a.Decimals) + 1;
-        return readings[0].Value with { Content = amounts[0] with { Si = mean, Uncertainty = uncertainty, Decimals = decimals } };
+        return readings[0].Value with { Content = amounts[0] with { Si = mean, Uncertainty = uncertainty, Decimals = decimals, SpreadDigits = 2 } };
     }
 
     /// <summary>What the standard uncertainty of the mean is made of: the instrument's, and the experimental standard deviation of one reading; SI.</summary>
@@ -45,6 +46,12 @@ internal static class Repeats
         var amounts = readings.Select(r => (Amount)r.Value.Content).ToList();
         return (amounts.Max(a => a.StandardUncertainty), TypeA.Readings([.. amounts.Select(a => a.Si)]).Deviation);
     }
+
+    /// <summary>Uncertainty of the mean of several readings, SI.</summary>
+    /// <param name="instrument">Standard uncertainty of the instrument.</param>
+    /// <param name="scatter">Experimental standard deviation of one reading.</param>
+    /// <param name="readings">How many readings, two or more.</param>
+    public static RepeatedUncertainty OfMean(double instrument, double scatter, int readings) => RepeatedUncertainty.Of(scatter / Math.Sqrt(readings), readings - 1, instrument);
 
     // What holds together was read under the same changes that bear on the field, or else says nothing of changes.
     private static bool Repeat(Measurement reading, Measurement latest) =>

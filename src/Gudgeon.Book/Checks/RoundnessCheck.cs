@@ -21,10 +21,18 @@ public abstract class RoundnessCheck : Check
 
     public override Judgement Examine(View view, string index)
     {
-        var (name, worst) = Parts.Select(p => (p.Name, Worst: Roundness.Of(view, p.Field, index) is { } readings ? Of(readings) : double.NegativeInfinity)).MaxBy(p => p.Worst);
-        return Judgement.AtMost(Quantity, worst, view.Limit($"{Id}.max", Dimension.Length, "mm", Usual), Dimension.Length, "mm", Unsourced) with { Remark = name.Length > 0 ? $"of the {name}" : "" };
+        var read = Parts.Select(p => (p.Name, p.Field, Readings: Roundness.Of(view, p.Field, index))).Where(p => p.Readings is not null).ToList();
+        var known = read.Select(p => (p.Name, Worst: Of(p.Readings!))).Where(p => p.Worst is not null).ToList();
+        if (known.Count == 0)
+        {
+            view.Unknown(read.Count == 0 ? "readings at stations" : $"a second station in {read[0].Field.At(index)}");
+            return Judgement.AtMost(Quantity, double.NaN, double.NaN, Dimension.Length, "mm", Unsourced);
+        }
+
+        var (name, worst) = known.MaxBy(p => p.Worst);
+        return Judgement.AtMost(Quantity, worst!.Value, view.Limit($"{Id}.max", Dimension.Length, "mm", Usual), Dimension.Length, "mm", Unsourced) with { Remark = name.Length > 0 ? $"of the {name}" : "" };
     }
 
-    /// <summary>What is judged of one set of readings, m.</summary>
-    private protected abstract double Of(Roundness readings);
+    /// <summary>What is judged of one set of readings, m; null where they are at too few stations to tell.</summary>
+    private protected abstract double? Of(Roundness readings);
 }

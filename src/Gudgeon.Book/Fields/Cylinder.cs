@@ -8,7 +8,7 @@ public static class Cylinder
     private static readonly Subject Subject = new("cylinder", "Cylinder", Indexing.Cylinder);
 
     public static readonly Field Bore = Subject.Amount("bore", "Bore", Dimension.Length, "mm", (30, 130), "bore gauge, three heights and two axes");
-    public static readonly Field BoreTable = Subject.Table("boreTable", "Bore readings", "Distance from the deck and the bores along and across the crank, at three heights or more; a height that stands twice was read twice. gudgeon measuring-plan makes their mean.", new Column("station", Dimension.Length, "mm"), new Column("first", Dimension.Length, "mm"), new Column("second", Dimension.Length, "mm"));
+    public static readonly Field BoreTable = Subject.Stations("boreTable", "Bore readings", "Distance from the deck and the bores along and across the crank, at three heights or more; a height that stands twice was read twice. gudgeon measuring-plan makes their mean.", Bore);
     public static readonly Field ChamberVolume = Subject.Amount("chamberVolume", "Chamber volume in the head", Dimension.Volume, "cm³", (3, 200), "burette and plate, valves and plug fitted");
     public static readonly Field DomeVolume = Subject.Amount("domeVolume", "Dome volume of the piston", Dimension.Volume, "cm³", (-60, 60), "burette with the piston a known depth down", "What stands above the crown's edge; a dish or valve pockets count negative.", signed: true);
     public static readonly Field DeckHeight = Subject.Amount("deckHeight", "Piston below the deck at TDC", Dimension.Length, "mm", (-3, 6), "dial gauge on a bridge over the pin axis", "Negative when the piston stands proud.", signed: true);

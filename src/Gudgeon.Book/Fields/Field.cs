@@ -61,7 +61,8 @@ public enum Shaft
 /// <param name="Optional">Whether a table may leave it out.</param>
 /// <param name="Of">The shaft that an angle is counted on, where a file may count it on the other.</param>
 /// <param name="Signed">Whether it may be negative: a place on either side of a mark.</param>
-public sealed record Column(string Name, Dimension Dimension, string Unit, bool Optional = false, Shaft Of = Shaft.None, bool Signed = false);
+/// <param name="Place">Whether it says where something is read, and not what the instrument shows there.</param>
+public sealed record Column(string Name, Dimension Dimension, string Unit, bool Optional = false, Shaft Of = Shaft.None, bool Signed = false, bool Place = false);
 
 /// <summary>
 /// One thing that can be known about a build. Declared once, as a static member of the trade subject that it belongs to;
@@ -109,6 +110,9 @@ public sealed class Field
 
     /// <summary>Columns of a table.</summary>
     public IReadOnlyList<Column> Columns { get; init; } = [];
+
+    /// <summary>The field of their mean, where a table holds readings at stations of one part; its usual range is theirs.</summary>
+    public Field? Mean { get; init; }
 
     /// <summary>How it is usually measured; empty when it is chosen, not measured.</summary>
     public string Measured { get; init; } = "";

@@ -6,5 +6,5 @@ namespace Gudgeon.Book.Fields;
 internal static class PipeShape
 {
     /// <summary>Distance from the end at which the gas of an engine enters, and diameter there.</summary>
-    public static readonly Column[] Columns = [new("distance", Dimension.Length, "mm"), new("diameter", Dimension.Length, "mm")];
+    public static readonly Column[] Columns = [new("distance", Dimension.Length, "mm", Place: true), new("diameter", Dimension.Length, "mm")];
 }

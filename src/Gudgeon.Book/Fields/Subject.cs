@@ -56,6 +56,14 @@ public sealed record Subject(string Path, string Label, Indexing Indexing = Inde
     /// <summary>Declares a day.</summary>
     internal Field Date(string name, string label, string help = "") => new(this, name, label, FieldKind.Date) { Help = help };
 
+    /// <summary>Declares readings at stations in two axes, of which another field is the mean.</summary>
+    internal Field Stations(string name, string label, string help, Field mean) => new(this, name, label, FieldKind.Table)
+    {
+        Columns = [new("station", mean.Dimension, mean.Unit, Place: true), new("first", mean.Dimension, mean.Unit), new("second", mean.Dimension, mean.Unit)],
+        Help = help,
+        Mean = mean,
+    };
+
     /// <summary>Declares a table.</summary>
     internal Field Table(string name, string label, string help, params Column[] columns) => new(this, name, label, FieldKind.Table) { Columns = columns, Help = help };
 }

@@ -59,7 +59,7 @@ public static class BookRules
 
         if (snapshot.Indices(Instrument.Kind.Subject).FirstOrDefault(i => known.All(k => k.Name != i)) is { } without)
         {
-            throw new BadInputException($"{Instrument.Kind.At(without)}: what it is is not said, and so neither what it measures; wanted one of {string.Join(", ", Instrument.Kind.Choices)}");
+            throw new BadInputException($"{Instrument.Kind.At(without)}: what it is is not said, and so neither what it measures; wanted one of {string.Join(", ", Instrument.Kind.Choices.Select(c => $"'{c}'"))}");
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Measuring;
@@ -67,6 +68,11 @@ public static class ReadingSheet
     {
         string Cell(string heading, string otherwise = "") => places.TryGetValue(heading, out var at) && at < row.Cells.Count && row.Cells[at].Length > 0 ? row.Cells[at] : otherwise;
         string Wanted(string heading, string otherwise, string what) => Cell(heading, otherwise) is { Length: > 0 } found ? found : throw sheet.Bad(row, $"given no {heading}, wanted {what}");
+        if (row.Cells.Count > sheet.Headings.Cells.Count)
+        {
+            throw sheet.Bad(row, string.Create(CultureInfo.InvariantCulture, $"the line has {row.Cells.Count} cells under {sheet.Headings.Cells.Count} headings; wanted one cell for each heading, and quotes about words with a comma"));
+        }
+
         try
         {
             var address = FieldCatalogue.Address(Wanted("field", "", "the path of a field such as cylinder[1].bore"));
@@ -79,7 +85,7 @@ public static class ReadingSheet
                 text,
                 Wanted("with", with, "the instrument"),
                 Wanted("by", by, "the person"),
-                Cell("on", on),
+                Cell("on", on) is { Length: > 0 } when ? Days.Said($"{address.Path}, on", when) : "",
                 Cell("note"),
                 Cell("id") is { Length: > 0 } id ? Measurement.ReadId(id) : "",
                 ReadAt.Said(address.Path, Cell("part at"), Cell("tool at"), Cell("made of")));

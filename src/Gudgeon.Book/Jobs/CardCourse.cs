@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gudgeon.Book.Values;
 
 namespace Gudgeon.Book.Jobs;
@@ -11,8 +10,6 @@ namespace Gudgeon.Book.Jobs;
 /// <param name="acts">What was done to each, in order.</param>
 internal sealed class CardCourse(IReadOnlySet<string> wanted, IReadOnlyDictionary<string, List<CardAct>> acts)
 {
-    private static readonly string[] Minutes = ["yyyy-MM-dd HH:mm", "yyyy-MM-dd'T'HH:mm"];
-
     /// <summary>
     /// The moment from which readings count for a card: when the work on the cards before it ended; where none was done
     /// on one of them, when the card itself was begun; when it was opened again. Null while none of these happened.
@@ -39,13 +36,7 @@ internal sealed class CardCourse(IReadOnlySet<string> wanted, IReadOnlyDictionar
     /// <summary>Whether something was done in a course that began at a moment.</summary>
     /// <param name="begins">The moment, UTC; null while it has not begun.</param>
     /// <param name="on">When it was done, as written: a time, or a day, which counts to its end.</param>
-    public static bool Within(DateTime? begins, string on) => begins is { } from && (from == DateTime.MinValue || Until(on) >= from);
-
-    private static DateTime? Until(string on) =>
-        DateTime.TryParseExact(on, Minutes, CultureInfo.InvariantCulture, DateTimeStyles.AssumeLocal | DateTimeStyles.AdjustToUniversal, out var minute) ? minute.AddMinutes(1)
-        : DateOnly.TryParseExact(on, Days.Form, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day.AddDays(1).ToDateTime(TimeOnly.MinValue, DateTimeKind.Local).ToUniversalTime()
-        : DateTime.TryParse(on, CultureInfo.InvariantCulture, DateTimeStyles.AssumeLocal | DateTimeStyles.AdjustToUniversal, out var time) ? time
-        : null;
+    public static bool Within(DateTime? begins, string on) => begins is { } from && (from == DateTime.MinValue || Days.Until(on) >= from);
 
     private static bool LeftOut(List<CardAct> acts) => acts.FindLast(a => a.Kind is ActKind.LeaveOut or ActKind.TakeIn) is { Kind: ActKind.LeaveOut };
 

@@ -32,7 +32,7 @@ public sealed record InstrumentLine(ShopInstrument Instrument, double? Uncertain
     });
 
     /// <summary>"± 0.0049 mm (k = 2) at the end of its range".</summary>
-    public string Spread(bool imperial) => Uncertainty is { } u ? $"± {Instrument.Print(u, imperial, 2)} (k = 2){(Instrument.To is null ? "" : " at the end of its range")}" : "± not known: neither permissible error nor calibration";
+    public string Spread(bool imperial) => Uncertainty is { } u ? $"± {Instrument.PrintError(u, imperial, 2)} (k = 2){(Instrument.To is null ? "" : " at the end of its range")}" : "± not known: neither permissible error nor calibration";
 
     /// <summary>Its kind: "bore gauge".</summary>
     public string Kind => EnumWords.Of(Instrument.Kind.ToString());

@@ -44,8 +44,8 @@ public sealed record MeasuringPlan(FieldAddress Table, FieldAddress Mean, IReadO
             .. Checks.Instances.Cylinders(view).Select(i => Bore(view, i)),
             .. BearingFit.Keys(view).Where(i => i.Length > 0).SelectMany(i => new[]
             {
-                Ends(view, Bearing.JournalTable, Bearing.Journal, i, JournalAxes),
-                Ends(view, Bearing.HousingTable, Bearing.Housing, i, HousingAxes),
+                Ends(view, Bearing.JournalTable, i, JournalAxes),
+                Ends(view, Bearing.HousingTable, i, HousingAxes),
             }),
         ];
     }
@@ -67,18 +67,16 @@ public sealed record MeasuringPlan(FieldAddress Table, FieldAddress Mean, IReadO
     {
         // Where the rings run: the stroke is about as long as the worn part of the bore.
         var length = Math.Max(view.AmountIf(Crank.Stroke) ?? 0, 3 * InFromTheEnd);
-        return new MeasuringPlan(
-            new FieldAddress(Cylinder.BoreTable, index),
-            new FieldAddress(Cylinder.Bore, index),
-            [new("top", InFromTheEnd), new("middle", Whole(length / 2)), new("bottom", Whole(length - InFromTheEnd))],
-            BoreAxes);
+        return Of(Cylinder.BoreTable, index, [new("top", InFromTheEnd), new("middle", Whole(length / 2)), new("bottom", Whole(length - InFromTheEnd))], BoreAxes);
     }
 
-    private static MeasuringPlan Ends(View view, Field table, Field mean, string index, string[] axes)
+    private static MeasuringPlan Ends(View view, Field table, string index, string[] axes)
     {
         var width = view.AmountIf(Bearing.Width, index) ?? UsualWidth;
-        return new MeasuringPlan(new FieldAddress(table, index), new FieldAddress(mean, index), [new("one end", Whole(width / 4)), new("other end", Whole(3 * width / 4))], axes);
+        return Of(table, index, [new("one end", Whole(width / 4)), new("other end", Whole(3 * width / 4))], axes);
     }
+
+    private static MeasuringPlan Of(Field table, string index, Station[] stations, string[] axes) => new(new FieldAddress(table, index), new FieldAddress(table.Mean!, index), stations, axes);
 
     /// <summary>To the whole millimetre: nobody sets a station closer.</summary>
     private static double Whole(double length) => Math.Round(length * 1000) / 1000;

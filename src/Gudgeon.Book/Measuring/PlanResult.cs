@@ -1,26 +1,16 @@
+using System.Globalization;
 using Gudgeon.Book.Build;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
-using Gudgeon.Calc.Metrology;
 
 namespace Gudgeon.Book.Measuring;
 
 /// <summary>
 /// What the readings of a plan come to: form, and the mean at 20 °C with its uncertainty. The scatter of repeats is type A
-/// (pooled over the places), instrument and temperatures are type B; effective degrees of freedom by Welch and Satterthwaite, and
-/// the coverage factor that goes with them (JCGM 100:2008, 4.2, 5.1.2, G.4). SI.
+/// (pooled over the places), instrument and temperatures are type B (JCGM 100:2008, 4.2, 4.3). SI.
 /// </summary>
 public sealed record PlanResult
 {
-    /// <summary>Coverage probability of the expanded uncertainty.</summary>
-    public const double Coverage = 0.95;
-
-    // A ± in a book is of k = 2 where few repeats do not ask for more.
-    private double Ordinary => Math.Max(2, Factor);
-
-    // From there on a Student factor is the normal one to six digits.
-    private const double Certain = 1e6;
-
     /// <summary>Form and scatter of the readings.</summary>
     public required Roundness Form { get; init; }
 
@@ -39,17 +29,8 @@ public sealed record PlanResult
     /// <summary>Standard uncertainty by the temperatures, m.</summary>
     public required double FromTemperature { get; init; }
 
-    /// <summary>Combined standard uncertainty, m.</summary>
-    public double Combined { get; private init; }
-
-    /// <summary>Effective degrees of freedom; without end where nothing was read twice.</summary>
-    public double Freedom { get; private init; }
-
-    /// <summary>Coverage factor for <see cref="Coverage"/>.</summary>
-    public double Factor { get; private init; }
-
-    /// <summary>Expanded uncertainty for <see cref="Coverage"/>, m.</summary>
-    public double Expanded => Factor * Combined;
+    /// <summary>Uncertainty of the mean by all of these, m.</summary>
+    public RepeatedUncertainty Uncertainty => RepeatedUncertainty.Of(FromRepeats, Form.Freedom, FromInstrument ?? 0, FromTemperature);
 
     /// <summary>The readings of a plan as the book has them; null when it has none.</summary>
     /// <param name="plan">The plan.</param>
@@ -74,7 +55,7 @@ public sealed record PlanResult
             FromRepeats = form.Scatter / Math.Sqrt(form.Readings),
             FromInstrument = instrument is not null && instrument.Dimension == plan.Mean.Field.Dimension ? instrument.At(form.Mean)?.Standard : null,
             FromTemperature = brought?.Uncertainty ?? 0,
-        }.Summed();
+        };
     }
 
     /// <summary>The mean with its ± (k = 2), as a reading is written; to a tenth of a micrometre.</summary>
@@ -82,29 +63,12 @@ public sealed record PlanResult
     public string Written(MeasuringPlan plan)
     {
         var amount = new Amount(Mean, Units.Declared(plan.Mean.Field.Dimension, plan.Mean.Field.Unit), Decimals: 4);
-        return (Combined > 0 ? amount.Within(Ordinary * Combined) : amount).ToString();
+        return (Uncertainty.Kept is > 0 and var kept ? amount.Within(kept) : amount).ToString();
     }
 
     /// <summary>What stands beside the mean when it is kept as a reading.</summary>
     /// <param name="plan">The plan.</param>
     public string Note(MeasuringPlan plan) => string.Create(
-        System.Globalization.CultureInfo.InvariantCulture,
-        $"mean of {Form.Readings} readings at {plan.Stations.Count} stations in two axes{(Corrected ? ", brought to 20 °C" : "")}; out of round {plan.Mean.Field.Print(Form.OutOfRound)}, taper {plan.Mean.Field.Print(Form.Taper)}");
-
-    private PlanResult Summed()
-    {
-        double[] parts = [FromRepeats, FromInstrument ?? 0, FromTemperature];
-        if (parts.All(p => p == 0))
-        {
-            return this with { Freedom = double.PositiveInfinity, Factor = CombinedUncertainty.Student(Certain, Coverage) };
-        }
-
-        var sum = CombinedUncertainty.WelchSatterthwaite(parts, [Math.Max(1, Form.Freedom), double.MaxValue, double.MaxValue]);
-        return this with
-        {
-            Combined = sum.Combined,
-            Freedom = FromRepeats == 0 ? double.PositiveInfinity : sum.Freedom,
-            Factor = CombinedUncertainty.Student(Math.Clamp(sum.Truncated, 1, Certain), Coverage),
-        };
-    }
+        CultureInfo.InvariantCulture,
+        $"mean of {Form.Readings} readings at {Form.Stations} {(Form.Stations == 1 ? "station" : "stations")} in two axes{(Corrected ? ", brought to 20 °C" : "")}; {Form.Words(si => plan.Mean.Field.Print(si))}");
 }

@@ -20,6 +20,10 @@ public sealed record ReadAt(string Part, string Tool, string MadeOf = "")
 
     private const string Degrees = "°C";
 
+    // From a part left out in the frost to one out of the oven: common practice, no source.
+    private const double Coldest = -60;
+    private const double Hottest = 400;
+
     /// <summary>Temperatures where both were said; null where neither was.</summary>
     /// <param name="about">What was read, for the sentence.</param>
     /// <param name="part">Temperature of the part; empty when not said.</param>
@@ -37,7 +41,7 @@ public sealed record ReadAt(string Part, string Tool, string MadeOf = "")
     /// <param name="now">The values that hold.</param>
     /// <param name="address">What was read.</param>
     /// <param name="value">The reading as it was read.</param>
-    /// <exception cref="BadInputException">It is no length, or nothing says of what the part is made.</exception>
+    /// <exception cref="BadInputException">It is no length, nothing says of what the part is made, or no part is so cold or hot.</exception>
     public KnownValue Corrected(Snapshot now, FieldAddress address, KnownValue value)
     {
         if (value.Content is not Amount { Unit.Dimension: Dimension.Length } amount)
@@ -57,7 +61,7 @@ public sealed record ReadAt(string Part, string Tool, string MadeOf = "")
     /// <param name="length">As read, m.</param>
     public CorrectedLength Of(Snapshot now, FieldAddress address, double length)
     {
-        var (part, tool) = (Temperature(address, Part), Temperature(address, Tool));
+        var (part, tool) = (Temperature(address, "the part", Part), Temperature(address, "the tool", Tool));
         var view = new View(now);
         if (length == 0)
         {
@@ -70,7 +74,13 @@ public sealed record ReadAt(string Part, string Tool, string MadeOf = "")
 
     private static double Spread(Amount temperature) => temperature.Uncertainty > 0 ? temperature.StandardUncertainty : ThermalLength.UsualTemperatureUncertainty;
 
-    private static Amount Temperature(FieldAddress address, string text) => Amount.Parse($"{address.Path}, temperature", text, Dimension.Temperature, Degrees);
+    private static Amount Temperature(FieldAddress address, string of, string text)
+    {
+        var given = Amount.Parse($"{address.Path}, temperature of {of}", text, Dimension.Temperature, Degrees);
+        return Units.Declared(Dimension.Temperature, Degrees).FromSi(given.Si) is >= Coldest and <= Hottest
+            ? given
+            : throw new BadInputException(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{address.Path}, temperature of {of}: given '{text}', wanted {Coldest} {Degrees} to {Hottest} {Degrees}"));
+    }
 
     private double Expansion(View view, FieldAddress address)
     {

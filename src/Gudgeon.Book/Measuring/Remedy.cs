@@ -9,7 +9,7 @@ namespace Gudgeon.Book.Measuring;
 /// <param name="Source">Path of the value to read again; empty when nothing would decide it.</param>
 /// <param name="Instrument">Key of a better instrument of the book; empty when the same is used more often.</param>
 /// <param name="Cost">Cost of its use, in the shop's own money.</param>
-/// <param name="Readings">How many readings in all.</param>
+/// <param name="Readings">How many readings in all, with that instrument.</param>
 /// <param name="Words">The proposal in one sentence.</param>
 public sealed record Remedy(string Source, string Instrument, double Cost, int Readings, string Words)
 {
@@ -31,24 +31,39 @@ public sealed record Remedy(string Source, string Instrument, double Cost, int R
         }
 
         var read = finding.Contributions.Where(c => c.Found.Value is { Field.Measured.Length: > 0, Content: Amount }).ToList();
-        var better = ByInstrument(finding, read, [.. ShopInstrument.All(now).Where(i => !i.Overdue(today))]).MinBy(r => r.Cost);
+        var better = read.SelectMany(c => ByInstrument(finding, c, [.. Others(c, now).Where(i => !i.Overdue(today))])).MinBy(r => r.Cost);
         var oftener = read.Select(c => ByRepeats(finding, c)).OfType<Remedy>().MinBy(r => r.Readings);
         Remedy[] found = [.. new[] { better, oftener }.OfType<Remedy>()];
         return found.Length > 0 ? found : [Neither(finding, read)];
     }
 
-    /// <summary>Every instrument that would decide it by itself, the closest first.</summary>
-    private static IEnumerable<Remedy> ByInstrument(Finding finding, List<Contribution> read, List<ShopInstrument> instruments) =>
-        from c in read
-        let si = c.Found.Value.Si
+    /// <summary>The instruments of the book but for the one with which a value was read: it would read the same again.</summary>
+    private static IEnumerable<ShopInstrument> Others(Contribution c, Snapshot now)
+    {
+        var used = ShopInstrument.Find(now, c.Found.Value.With)?.Name;
+        return ShopInstrument.All(now).Where(i => i.Name != used);
+    }
+
+    /// <summary>
+    /// Every instrument that would decide it by itself, the closest first. Repeats that scattered are taken to scatter as much
+    /// with another instrument: feel and form of the part stay.
+    /// </summary>
+    private static IEnumerable<Remedy> ByInstrument(Finding finding, Contribution c, List<ShopInstrument> instruments) =>
         from instrument in instruments
-        where instrument.Suits(c.Found.Value.Field) && instrument.Reaches(si)
-        let own = instrument.At(si)
-        where own is { } u && u.Standard < c.Found.Value.StandardUncertainty && Decides(finding, c, u.Standard)
-        orderby own.Value.Standard
-        select new Remedy(c.Found.Source, instrument.Name, instrument.Cost, 1, string.Create(
+        where instrument.Suits(c.Found.Value.Field) && instrument.Reaches(c.Found.Value.Si)
+        let own = instrument.At(c.Found.Value.Si)
+        where own is not null
+        let u = Expected(c, own.Value.Standard)
+        where u < c.Found.Value.StandardUncertainty && Decides(finding, c, u)
+        orderby u
+        select new Remedy(c.Found.Source, instrument.Name, instrument.Cost, c.Found.Repeats, string.Create(
             CultureInfo.InvariantCulture,
-            $"read {c.Found.Source} with {instrument.Path} (± {instrument.Print(own.Value.Expanded, digits: 2)}{(instrument.Cost > 0 ? $", cost of a use {Figures.Number(instrument.Cost)}" : "")}): decided if it reads the same"));
+            $"read {c.Found.Source}{(c.Found.Repeats > 1 ? $" {c.Found.Repeats} times" : "")} with {instrument.Path} (± {instrument.PrintError(2 * u, digits: 2)}{(instrument.Cost > 0 ? $", cost of a use {Figures.Number(instrument.Cost)}" : "")}): decided if it reads the same"));
+
+    /// <summary>Standard uncertainty to be expected with an instrument of such a one, SI, read as often as before.</summary>
+    private static double Expected(Contribution c, double instrument) => c.Found.Repeats < 2
+        ? instrument
+        : Repeats.OfMean(instrument, Repeats.Parts(c.Found.Repeated).Scatter, c.Found.Repeats).Standard;
 
     /// <summary>The fewest readings in all that would decide it; null when no number would, or one reading shows no scatter.</summary>
     private static Remedy? ByRepeats(Finding finding, Contribution c)
@@ -59,7 +74,7 @@ public sealed record Remedy(string Source, string Instrument, double Cost, int R
         }
 
         var (instrument, scatter) = Repeats.Parts(c.Found.Repeated);
-        var wanted = Enumerable.Range(c.Found.Repeats + 1, MostReadings - Math.Min(c.Found.Repeats, MostReadings)).FirstOrDefault(n => Decides(finding, c, Math.Sqrt((instrument * instrument) + (scatter * scatter / n))));
+        var wanted = Enumerable.Range(c.Found.Repeats + 1, MostReadings - Math.Min(c.Found.Repeats, MostReadings)).FirstOrDefault(n => Decides(finding, c, Repeats.OfMean(instrument, scatter, n).Standard));
         return wanted == 0 ? null : new Remedy(c.Found.Source, "", 0, wanted, string.Create(
             CultureInfo.InvariantCulture,
             $"read {c.Found.Source} {wanted} times in all instead of {c.Found.Repeats}, on the same day with the same instrument: decided if mean and scatter stay"));

@@ -23,7 +23,8 @@ public sealed class Roundness
         Least = Math.Min(a.Min(), b.Min());
         Greatest = Math.Max(a.Max(), b.Max());
         OutOfRound = a.Zip(b, (x, y) => Math.Abs(x - y)).Max();
-        Taper = Math.Max(a.Max() - a.Min(), b.Max() - b.Min());
+        Stations = rows.Count;
+        Taper = Stations < 2 ? null : Math.Max(a.Max() - a.Min(), b.Max() - b.Min());
     }
 
     /// <summary>Mean of all places, m.</summary>
@@ -38,8 +39,15 @@ public sealed class Roundness
     /// <summary>Greatest difference of the two axes at a station, m.</summary>
     public double OutOfRound { get; }
 
-    /// <summary>Greatest difference between stations of the same axis, m.</summary>
-    public double Taper { get; }
+    /// <summary>Greatest difference between stations of the same axis, m; null where one station alone was read.</summary>
+    public double? Taper { get; }
+
+    /// <summary>At how many stations was read.</summary>
+    public int Stations { get; }
+
+    /// <summary>"out of round 4 µm, taper 3 µm".</summary>
+    /// <param name="print">A length in words.</param>
+    public string Words(Func<double, string> print) => $"out of round {print(OutOfRound)}, taper {(Taper is { } taper ? print(taper) : "not known yet: a second station is wanted")}";
 
     /// <summary>How many readings it is of.</summary>
     public int Readings => _places.Sum(p => p.Length);

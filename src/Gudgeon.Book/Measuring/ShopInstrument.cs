@@ -30,10 +30,10 @@ public sealed class ShopInstrument
     public string Unit => Measured(Kind).Unit;
 
     /// <summary>Least reading that it shows; null when not said.</summary>
-    public double? From => Si(Instrument.From);
+    public double? From => Reading(Instrument.From);
 
     /// <summary>Greatest reading that it shows; null when not said.</summary>
-    public double? To => Si(Instrument.To);
+    public double? To => Reading(Instrument.To);
 
     /// <summary>Last day on which its calibration counts; null when not said.</summary>
     public DateOnly? Due => _view.DateIf(Instrument.Due, Name);
@@ -45,7 +45,7 @@ public sealed class ShopInstrument
     public double Cost => _view.AmountOr(Instrument.Cost, 0, Name);
 
     /// <summary>Zero at the last check; null when none was made.</summary>
-    public double? Zero => Si(Instrument.Zero);
+    public double? Zero => Error(Instrument.Zero);
 
     /// <summary>The standard to whose limit it is kept; null when not said.</summary>
     public InstrumentStandard? Standard => _view.Knows(Instrument.Standard, Name) ? _view.Choice<InstrumentStandard>(Instrument.Standard, Name) : null;
@@ -75,6 +75,7 @@ public sealed class ShopInstrument
         InstrumentKind.SpringTester => (Dimension.Force, "N"),
         InstrumentKind.PressureGauge => (Dimension.Pressure, "bar"),
         InstrumentKind.DegreeWheel => (Dimension.Angle, "°"),
+        InstrumentKind.Thermometer => (Dimension.Temperature, "°C"),
         _ => (Dimension.Length, "mm"),
     };
 
@@ -97,9 +98,9 @@ public sealed class ShopInstrument
     /// <exception cref="BadInputException">What is written of it cannot be.</exception>
     public ReadingUncertainty? At(double si)
     {
-        var calibration = Si(Instrument.CalibrationUncertainty);
+        var calibration = Error(Instrument.CalibrationUncertainty);
         return (calibration is null ? LimitAt(Math.Abs(si)) : 0) is { } limit
-            ? _view.Work(InstrumentBudget.Of, limit, calibration ?? 0, Si(Instrument.CalibrationError) ?? 0, Si(Instrument.Resolution) ?? 0, Zero ?? 0)
+            ? _view.Work(InstrumentBudget.Of, limit, calibration ?? 0, Error(Instrument.CalibrationError) ?? 0, Error(Instrument.Resolution) ?? 0, Zero ?? 0)
             : null;
     }
 
@@ -109,7 +110,8 @@ public sealed class ShopInstrument
         var own = Text(Instrument.Error);
         if (own.Length > 0)
         {
-            return own.EndsWith('%') ? si * Amount.Parse(Instrument.Error.At(Name), own, Dimension.Number, "%").Si : Si(Instrument.Error);
+            // A share of a temperature says nothing: it would go by where the scale begins.
+            return own.EndsWith('%') && Dimension != Dimension.Temperature ? si * Amount.Parse(Instrument.Error.At(Name), own, Dimension.Number, "%").Si : Error(Instrument.Error);
         }
 
         try
@@ -125,6 +127,9 @@ public sealed class ShopInstrument
     /// <summary>An amount of what it measures, in words.</summary>
     public string Print(double si, bool imperial = false, int digits = 4) => Figures.Print(si, Dimension, Unit, digits, imperial);
 
+    /// <summary>An error or a ± of what it measures, in words: of a temperature, a difference.</summary>
+    public string PrintError(double si, bool imperial = false, int digits = 4) => Figures.Print(si, Errors.Dimension, Errors.Unit, digits, imperial);
+
     /// <summary>Refuses what is written of it where it cannot be.</summary>
     /// <exception cref="BadInputException">The sentence names the field.</exception>
     internal void Verify()
@@ -139,8 +144,22 @@ public sealed class ShopInstrument
             throw new BadInputException($"{Instrument.To.At(Name)}: given '{Text(Instrument.To)}', wanted more than the {Text(Instrument.From)} from which its range begins");
         }
 
+        foreach (var field in (Field[])[Instrument.Error, Instrument.Resolution, Instrument.CalibrationUncertainty])
+        {
+            Unsigned(field);
+        }
+
         At(To ?? From ?? 0);
         _ = Zero;
+    }
+
+    private void Unsigned(Field field)
+    {
+        // The command line hands on a minus for the hyphen that was typed.
+        if (Text(field).Replace('−', '-') is ['-', ..] text)
+        {
+            throw new BadInputException($"{field.At(Name)}: given '{text}', wanted zero or more: it counts to either side");
+        }
     }
 
     // Limits of DIN 863-1 and DIN 862 go by the end of the instrument's range, not by what it reads.
@@ -168,7 +187,13 @@ public sealed class ShopInstrument
         _ => Dimension.Length,
     };
 
-    private double? Si(Field field) => Text(field) is { Length: > 0 } text ? Amount.Parse(field.At(Name), text, Dimension, Unit).Si : null;
+    private (Dimension Dimension, string Unit) Errors => Dimension == Dimension.Temperature ? (Dimension.TemperatureDifference, "K") : (Dimension, Unit);
+
+    private double? Reading(Field field) => Si(field, Dimension, Unit);
+
+    private double? Error(Field field) => Si(field, Errors.Dimension, Errors.Unit);
+
+    private double? Si(Field field, Dimension dimension, string unit) => Text(field) is { Length: > 0 } text ? Amount.Parse(field.At(Name), text, dimension, unit).Si : null;
 
     private string Text(Field field) => _view.WordOr(field, "", Name);
 }

@@ -21,7 +21,7 @@ public sealed record TakenWith(KnownValue Value, IReadOnlyList<string> Warnings)
     /// <param name="now">The values that hold.</param>
     /// <param name="address">What was read.</param>
     /// <param name="value">The reading as written.</param>
-    /// <param name="with">The instrument as named; one that is none of the book's changes nothing.</param>
+    /// <param name="with">The instrument as named; one that is none of the book's gives no ±.</param>
     /// <param name="on">When, as written.</param>
     /// <param name="at">At which temperatures; null when not said.</param>
     /// <exception cref="BadInputException">The instrument cannot show such a reading, or it cannot be brought to 20 °C.</exception>
@@ -34,9 +34,14 @@ public sealed record TakenWith(KnownValue Value, IReadOnlyList<string> Warnings)
     private static TakenWith By(Snapshot now, FieldAddress address, KnownValue value, string with, string on)
     {
         // What is read of an instrument itself, its zero, is not a reading with it.
-        if (address.Field.Subject == Instrument.Kind.Subject || ShopInstrument.Find(now, with) is not { } instrument)
+        if (address.Field.Subject == Instrument.Kind.Subject)
         {
             return new TakenWith(value, []);
+        }
+
+        if (ShopInstrument.Find(now, with) is not { } instrument)
+        {
+            return new TakenWith(value, value.Content is Table or Amount { Uncertainty: 0 } ? Unknown(now, with) : []);
         }
 
         var warnings = new List<string>();
@@ -45,7 +50,25 @@ public sealed record TakenWith(KnownValue Value, IReadOnlyList<string> Warnings)
             warnings.Add($"{instrument.Path} is overdue: its calibration ran until {Days.Written(instrument.Due!.Value)}");
         }
 
+        if (value.Content is Table table)
+        {
+            Reached(instrument, address, table, warnings);
+        }
+
         return new TakenWith(value.Content is Amount amount ? value with { Content = Spread(instrument, address, amount, warnings) } : value, warnings);
+    }
+
+    /// <summary>What there is to say of an instrument that a book does not list though it lists others.</summary>
+    private static IReadOnlyList<string> Unknown(Snapshot now, string with)
+    {
+        var (name, known) = (with.Trim(), ShopInstrument.All(now).Select(i => i.Name).ToList());
+        if (name.Length == 0 || known.Count == 0)
+        {
+            return [];
+        }
+
+        var near = Nearest.Near(name.Replace(' ', '-'), known);
+        return [$"{name} is none of the book's instruments, so no ± is known{(near.Length > 0 ? $"; the nearest is {near}" : "")}"];
     }
 
     /// <summary>The day of "2026-10-02 14:05"; null when the words begin with none.</summary>
@@ -62,7 +85,7 @@ public sealed record TakenWith(KnownValue Value, IReadOnlyList<string> Warnings)
 
         if (!instrument.Reaches(amount.Si))
         {
-            throw new BadInputException($"{address.Path}: given '{amount}' with {instrument.Path}, which reads {Range(instrument)}; wanted an instrument that reaches so far");
+            throw TooFar(instrument, address.Path, amount.ToString());
         }
 
         if (amount.Si < instrument.LeastOfRange)
@@ -83,6 +106,24 @@ public sealed record TakenWith(KnownValue Value, IReadOnlyList<string> Warnings)
 
         return amount.Within(own.Expanded);
     }
+
+    /// <summary>Refuses a table of which a reading is out of the instrument's range; the places at which was read are not its.</summary>
+    private static void Reached(ShopInstrument instrument, FieldAddress address, Table table, List<string> warnings)
+    {
+        var read = table.Readings.Where(r => r.Column.Dimension == instrument.Dimension).ToList();
+        if (read.Find(r => !instrument.Reaches(r.Si)) is { Row: > 0 } far)
+        {
+            throw TooFar(instrument, string.Create(CultureInfo.InvariantCulture, $"{address.Path}, row {far.Row}, {far.Column.Name}"), far.Text);
+        }
+
+        if (read.Count == 0)
+        {
+            warnings.Add($"{instrument.Path} measures {instrument.Dimension.Noun()} and {address.Path} holds none: its ± says nothing of it");
+        }
+    }
+
+    private static BadInputException TooFar(ShopInstrument instrument, string where, string given) =>
+        new($"{where}: given '{given}' with {instrument.Path}, which reads {Range(instrument)}; wanted an instrument that reaches so far");
 
     private static string Range(ShopInstrument instrument) => (instrument.From, instrument.To) switch
     {

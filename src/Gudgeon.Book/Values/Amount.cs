@@ -10,6 +10,9 @@ namespace Gudgeon.Book.Values;
 /// <param name="Decimals">Decimals as written, so that it prints as it was read.</param>
 public sealed record Amount(double Si, Unit Unit, double Uncertainty = 0, int Decimals = -1)
 {
+    /// <summary>Significant digits with which the ± is shown: as many as anybody writes, two where it was worked (JCGM 100:2008, 7.2.6).</summary>
+    public int SpreadDigits { get; init; } = 5;
+
     /// <summary>Standard uncertainty (k = 1), SI.</summary>
     public double StandardUncertainty => Uncertainty / 2;
 
@@ -63,7 +66,7 @@ public sealed record Amount(double Si, Unit Unit, double Uncertainty = 0, int De
             ? Unit.FromSi(Si).ToString("F" + Decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)
             : Figures.Number(Unit.FromSi(Si));
         var text = Unit.Symbol.Length == 0 ? value : $"{value} {Unit.Symbol}";
-        return Uncertainty == 0 ? text : $"{text} ± {Figures.Number(Uncertainty / Unit.Factor)}{(Unit.Symbol.Length == 0 ? "" : " " + Unit.Symbol)}";
+        return Uncertainty == 0 ? text : $"{text} ± {Figures.Number(Uncertainty / Unit.Factor, SpreadDigits)}{(Unit.Symbol.Length == 0 ? "" : " " + Unit.Symbol)}";
     }
 
     /// <summary>The amount in a unit: as written in its own, else with one digit more than was written, at least five.</summary>

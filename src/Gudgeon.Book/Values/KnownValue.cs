@@ -54,10 +54,18 @@ public sealed record KnownValue
     /// <summary>Standard uncertainty, SI; zero when none is known.</summary>
     public double StandardUncertainty => Content is Amount amount ? amount.StandardUncertainty : 0;
 
-    /// <summary>A question to the user when the value is outside the plausible range; empty when it is inside.</summary>
-    public string Question => double.IsNaN(Si) || (Si >= Field.Plausible.Low && Si <= Field.Plausible.High)
-        ? ""
-        : $"{Field.Label} of {Content} is outside what is usual ({Field.Print(Field.Plausible.Low)} to {Field.Print(Field.Plausible.High)}): is it right?";
+    /// <summary>A question to the user when the value, or one of the readings at stations, is outside the plausible range; empty when it is inside.</summary>
+    public string Question => (Content, Field.Mean) switch
+    {
+        (Table table, { } mean) when table.Readings.FirstOrDefault(r => Unusual(mean, r.Si)) is { Row: > 0 } far =>
+            string.Create(CultureInfo.InvariantCulture, $"{Field.Label}, row {far.Row}, {far.Column.Name}: {far.Text} is {Outside(mean)}"),
+        _ when Unusual(Field, Si) => $"{Field.Label} of {Content} is {Outside(Field)}",
+        _ => "",
+    };
+
+    private static bool Unusual(Field field, double si) => si < field.Plausible.Low || si > field.Plausible.High;
+
+    private static string Outside(Field field) => $"outside what is usual ({field.Print(field.Plausible.Low)} to {field.Print(field.Plausible.High)}): is it right?";
 
     /// <summary>Reads the text of a value for a field.</summary>
     /// <exception cref="BadInputException">Wrong unit, wrong form, or physically impossible.</exception>
@@ -116,7 +124,7 @@ public sealed record KnownValue
             ? count
             : throw new BadInputException($"{field.Label}: given '{text}', wanted a whole number"),
         FieldKind.Choice => field.Choices.FirstOrDefault(c => string.Equals(c, text.Trim(), StringComparison.OrdinalIgnoreCase))
-            ?? throw new BadInputException($"{field.Label}: given '{text}', wanted one of {string.Join(", ", field.Choices)}"),
+            ?? throw new BadInputException($"{field.Label}: given '{text}', wanted one of {string.Join(", ", field.Choices.Select(c => $"'{c}'"))}"),
         FieldKind.Table => Table.Parse(field, text),
         FieldKind.Date => Days.Written(Days.Read(field.Label, text)),
         _ => text.Trim().Length > 0 ? text.Trim() : throw new BadInputException($"{field.Label}: given nothing, wanted {field.Help}"),

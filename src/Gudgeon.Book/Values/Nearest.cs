@@ -7,6 +7,13 @@ public static class Nearest
     public static string To(string given, IEnumerable<string> known) =>
         known.MinBy(k => Distance(given.ToUpperInvariant(), k.ToUpperInvariant())) ?? "";
 
+    /// <summary>
+    /// The nearest of <paramref name="known"/> if it is so near that it may have been meant: at most one letter in three is
+    /// another (common practice, no source); empty when none is.
+    /// </summary>
+    public static string Near(string given, IEnumerable<string> known) =>
+        To(given, known) is { Length: > 0 } nearest && 3 * Distance(given.ToUpperInvariant(), nearest.ToUpperInvariant()) <= given.Length ? nearest : "";
+
     private static int Distance(string a, string b)
     {
         var row = Enumerable.Range(0, b.Length + 1).ToArray();

@@ -62,6 +62,13 @@ public sealed class Table : IEquatable<Table>
         return new Table([.. columns.Select(c => c.Column)], [.. columns.Select(c => c.Unit)], [.. rows.Select((r, i) => Row(field, columns, r, i))]);
     }
 
+    /// <summary>Every number that was read: its row from 1, its column, SI and as it was written. Places at which something was read are left out.</summary>
+    public IEnumerable<(int Row, Column Column, double Si, string Text)> Readings =>
+        from row in Enumerable.Range(0, Rows.Count)
+        from column in Enumerable.Range(0, _columns.Count)
+        where !_columns[column].Place
+        select (row + 1, _columns[column], Rows[row][column], Text(Rows[row][column], column));
+
     /// <summary>The same rows with the units of a reader of one system.</summary>
     /// <param name="imperial">Whether in inch units.</param>
     public Table In(bool imperial) => new(_columns, [.. _units.Select((u, i) => Figures.UnitFor(u, _columns[i].Unit, imperial))], Rows);
@@ -71,7 +78,7 @@ public sealed class Table : IEquatable<Table>
     internal Table With(Func<int, int, double, double> made) => new(_columns, _units, [.. Rows.Select((r, row) => (IReadOnlyList<double>)[.. r.Select((si, column) => made(row, column, si))])]);
 
     /// <summary>All rows as <see cref="Parse"/> reads them, one to a line: "431 N at 34.5 mm;".</summary>
-    public string Written => string.Join(";\n", Shown.Select(r => string.Join(" at ", r.Select((cell, i) => $"{cell.ToString("0.############", CultureInfo.InvariantCulture)} {_units[i].Symbol}".Trim()))));
+    public string Written => string.Join(";\n", Rows.Select(r => string.Join(" at ", r.Select(Text))));
 
     /// <summary>
     /// Reads "431 N at 34.5 mm; 720 N at 25 mm", or single amounts between semicolons; columns that may be left out stand
@@ -104,6 +111,9 @@ public sealed class Table : IEquatable<Table>
     public override bool Equals(object? obj) => Equals(obj as Table);
 
     public override int GetHashCode() => HashCode.Combine(Rows.Count, Rows.Count > 0 ? Rows[^1][^1] : 0);
+
+    /// <summary>A number as it was written, with the unit of its column.</summary>
+    private string Text(double si, int column) => $"{Math.Round(_units[column].FromSi(si), 12).ToString("0.############", CultureInfo.InvariantCulture)} {_units[column].Symbol}".Trim();
 
     private static (Column Column, Unit Unit) Heading(Field field, string heading)
     {

@@ -46,6 +46,9 @@ public enum InstrumentKind
 
     /// <summary>Degree wheel or protractor.</summary>
     DegreeWheel,
+
+    /// <summary>Thermometer, of any kind that touches or looks.</summary>
+    Thermometer,
 }
 
 /// <summary>Standards whose limits of error an instrument may be kept to.</summary>

@@ -22,7 +22,7 @@ internal sealed class InstrumentsCommand : Command<ReadSettings>
             Out.Line($"{(line.Overdue ? "!" : " ")} {i.Name}");
             Out.Line($"    {line.Words(settings.Imperial)}");
             Out.LineIf(i.Owner.Length > 0 || i.Cost > 0, $"    {string.Join("; ", new[] { i.Owner.Length > 0 ? $"owned by {i.Owner}" : "", i.Cost > 0 ? $"cost of a use {Figures.Number(i.Cost)}" : "" }.Where(w => w.Length > 0))}");
-            Out.LineIf(i.Zero is not null, $"    zero {i.Print(i.Zero ?? 0, settings.Imperial)} at the last of {line.ZeroChecks} checks");
+            Out.LineIf(i.Zero is not null, $"    zero {i.PrintError(i.Zero ?? 0, settings.Imperial)} at the last of {line.ZeroChecks} checks");
         }
 
         Out.LineIf(lines.Count == 0, "The book has no instruments; one begins with: gudgeon set \"instrument[mic-25].kind\" micrometer");

@@ -36,7 +36,7 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
         public string By { get; init; } = "";
 
         [CommandOption("--on <DATE>")]
-        [Description("When it was read; now when left out.")]
+        [Description("When it was read: a day such as 2026-11-29, or a time such as \"2026-11-29 08:30\"; now when left out.")]
         public string On { get; init; } = "";
 
         [CommandOption("--note <TEXT>")]
@@ -62,7 +62,7 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        var on = settings.On.Length > 0 ? settings.On : DateTimeOffset.Now.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+        var on = settings.On.Length > 0 ? Days.Said("--on", settings.On) : DateTimeOffset.Now.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
         if (settings.Csv is not null)
         {
             return Sheet(settings, on);
@@ -117,7 +117,8 @@ internal sealed class MeasureCommand : Command<MeasureCommand.Settings>
         return 0;
     }
 
-    private static void Warn(BookFile file)
+    /// <summary>Says what whoever read it should know of the instrument.</summary>
+    internal static void Warn(BookFile file)
     {
         foreach (var warning in file.Warnings)
         {

@@ -100,16 +100,17 @@ internal sealed class MeasuringPlanCommand : Command<MeasuringPlanCommand.Settin
 
     private static void Print(MeasuringPlan plan, PlanResult r, bool imperial)
     {
+        var sum = r.Uncertainty;
         string Length(double si, int digits = 3) => Figures.Print(si, plan.Mean.Field.Dimension, "µm", digits, imperial);
         string Freedom(double freedom) => double.IsInfinity(freedom) ? "without end" : Figures.Number(freedom, 3);
         Out.Line($"  mean of {r.Form.Readings} readings {Figures.Print(r.Mean, plan.Mean.Field.Dimension, plan.Mean.Field.Unit, 7, imperial)}{(r.Corrected ? " at 20 °C" : ", as read")}");
-        Out.Line($"  out of round {Length(r.Form.OutOfRound)}, taper {Length(r.Form.Taper)}");
+        Out.Line($"  {r.Form.Words(si => Length(si))}");
         Out.Line(r.Form.Freedom > 0
             ? $"  standard uncertainty by repeats (type A) {Length(r.FromRepeats)}: scatter {Length(r.Form.Scatter)} of one reading, {r.Form.Freedom} degrees of freedom"
             : "  no place was read twice: the scatter of the readings is not known");
         Out.Line(r.FromInstrument is { } instrument ? $"  by the instrument {Length(instrument)}" : "  by the instrument: not known, it is none of the book's");
         Out.LineIf(r.Corrected, $"  by the temperatures {Length(r.FromTemperature)}");
-        Out.Line(string.Create(CultureInfo.InvariantCulture, $"  together {Length(r.Combined)}, effective degrees of freedom {Freedom(r.Freedom)} (Welch and Satterthwaite), k = {r.Factor:F2} for {100 * PlanResult.Coverage} %: ± {Length(r.Expanded)}"));
+        Out.Line(string.Create(CultureInfo.InvariantCulture, $"  together {Length(sum.Combined)}, effective degrees of freedom {Freedom(sum.Freedom)} (Welch and Satterthwaite), k = {sum.Factor:F2} for {100 * RepeatedUncertainty.Coverage} %: ± {Length(sum.Expanded)}"));
     }
 
     /// <summary>Takes means as readings.</summary>
@@ -120,7 +121,11 @@ internal sealed class MeasuringPlanCommand : Command<MeasuringPlanCommand.Settin
         {
             var value = now.Find(plan.Table)!.Value;
             file = file.Measure(plan.Mean.Path, result!.Written(plan), settings.With.Length > 0 ? settings.With : value.With, settings.By, value.On, result.Note(plan));
-            Out.LineIf(!settings.Json, $"kept: {plan.Mean.Path} is {file.Book.Measurements[^1].Value.Content}");
+            if (!settings.Json)
+            {
+                Out.Line($"kept: {plan.Mean.Path} is {file.Book.Measurements[^1].Value.Content}");
+                MeasureCommand.Warn(file);
+            }
         }
     }
 
@@ -140,11 +145,11 @@ internal sealed class MeasuringPlanCommand : Command<MeasuringPlanCommand.Settin
             fromRepeats = r.FromRepeats,
             fromInstrument = r.FromInstrument,
             fromTemperature = r.FromTemperature,
-            combined = r.Combined,
-            freedom = double.IsInfinity(r.Freedom) ? (double?)null : r.Freedom,
-            factor = r.Factor,
-            coverage = PlanResult.Coverage,
-            expanded = r.Expanded,
+            combined = r.Uncertainty.Combined,
+            freedom = double.IsInfinity(r.Uncertainty.Freedom) ? (double?)null : r.Uncertainty.Freedom,
+            factor = r.Uncertainty.Factor,
+            coverage = RepeatedUncertainty.Coverage,
+            expanded = r.Uncertainty.Expanded,
         },
     };
 }

@@ -490,9 +490,13 @@ function drawMean(all) {
     const mean = same.reduce((sum, r) => sum + r.si, 0) / n;
     const scatter = n > 1 ? Math.sqrt(same.reduce((sum, r) => sum + (r.si - mean) ** 2, 0) / (n - 1)) : 0;
     const instrument = Math.max(...same.map(r => r.spreadSi)) / 2;
-    const expanded = 2 * Math.sqrt(instrument ** 2 + scatter ** 2 / n);
+    const combined = Math.sqrt(instrument ** 2 + scatter ** 2 / n);
+    // Effective degrees of freedom (Welch and Satterthwaite): few repeats ask for a larger factor than 2.
+    const freedom = scatter > 0 ? Math.max(1, Math.floor((n - 1) * (combined / scatter) ** 4 * n ** 2)) : Infinity;
+    const factor = bench.factors[freedom - 1] ?? 2;
+    const expanded = factor * combined;
     const decimals = Math.max(...same.map(r => (r.unit === unit.symbol ? r.number.split('.')[1]?.length ?? 0 : 3))) + (n > 1 ? 1 : 0);
-    const spread = expanded > 0 ? ` ± ${withUnit(figures(expanded / unit.factor, 2), unit.symbol)} (k = 2)` : '';
+    const spread = expanded > 0 ? ` ± ${withUnit(figures(expanded / unit.factor, 2), unit.symbol)} (k = ${figures(factor, 3)})` : '';
     find('mean').textContent = n === 1
         ? `1 reading, ${withUnit(((mean - unit.offset) / unit.factor).toFixed(decimals), unit.symbol)}${spread}`
         : `${n} readings, mean ${withUnit(((mean - unit.offset) / unit.factor).toFixed(decimals), unit.symbol)}${spread}, scatter s ${withUnit(figures(scatter / unit.factor, 2), unit.symbol)}`;

@@ -10,7 +10,8 @@ public class RepeatsTests
     private static readonly BuildBook Plain = Books.Of(("cylinder.bore", "80 mm")).Changed("bored", (Bore, "81 mm")).Changed("gasket", ("cylinder.gasketThickness", "0.9 mm"));
 
     // JCGM 100:2008, 4.2: of 10.0, 10.2, 10.4 and 10.6 the mean is 10.3 and s² = 0.2/3, so s²/n = 0.016667;
-    // with ± 0.1 (k = 2) of the instrument, u = √(0.05² + 0.016667) = 0.138444.
+    // with ± 0.1 (k = 2) of the instrument, u = √(0.05² + 0.016667) = 0.138444. Effective degrees of freedom (G.4.1)
+    // 3 × 0.138444⁴/0.016667² = 3.97, cut to 3: t95 = 3.18 (table G.2), U = 0.4406 and half of it is kept.
     [Fact]
     public void Their_mean_holds_with_the_scatter_of_the_mean_and_the_instruments_uncertainty()
     {
@@ -23,9 +24,36 @@ public class RepeatsTests
         var found = Found(book);
         Assert.Equal(4, found.Repeats);
         Assert.Equal(10.3e-3, found.Value.Si, 12);
-        Assert.Equal(0.138444e-3, found.Value.StandardUncertainty, 9);
-        Assert.StartsWith("10.30 mm ± 0.27689 mm", found.Value.Content.ToString(), StringComparison.Ordinal);
+        Assert.Equal(3.18245 * 0.138444e-3 / 2, found.Value.StandardUncertainty, 1e-9);
+        Assert.Equal("10.30 mm ± 0.44 mm", found.Value.Content.ToString());
         Assert.Equal("10.6 mm ± 0.1 mm", found.Reading!.Value.Content.ToString());
+    }
+
+    // s/√2 = 1 µm with 1 degree of freedom and 1.1908 µm of the instrument: u = 1.555 µm, 5.8 degrees, t95(5) = 2.57, U = 3.998 µm.
+    [Fact]
+    public void Few_repeats_ask_for_a_larger_factor_than_two()
+    {
+        var value = Found(Read(Read(Plain, "89.421 mm ± 0.0023816 mm"), "89.423 mm ± 0.0023816 mm")).Value;
+        Assert.Equal("89.4220 mm ± 0.004 mm", value.Content.ToString());
+        Assert.Equal(3.998e-6, ((Amount)value.Content).Uncertainty, 2e-9);
+    }
+
+    // An instrument of u = 50 µm drowns a scatter of 1 µm: k stays 2.
+    [Fact]
+    public void Repeats_that_hardly_scatter_keep_the_factor_of_two()
+    {
+        var value = Found(Read(Read(Plain, "81.000 mm ± 0.1 mm"), "81.002 mm ± 0.1 mm")).Value;
+        Assert.Equal(2 * Math.Sqrt((50e-6 * 50e-6) + 1e-12), ((Amount)value.Content).Uncertainty, 1e-12);
+        Assert.Equal("81.0010 mm ± 0.1 mm", value.Content.ToString());
+    }
+
+    // JCGM 100:2008, table G.2: 12.71, 4.30, 3.18 for 1, 2, 3 degrees of freedom, 2.01 for 50.
+    [Fact]
+    public void The_larger_factors_are_those_of_the_table_and_end_at_two()
+    {
+        var factors = RepeatedUncertainty.LargerFactors;
+        Assert.Equal([12.71, 4.30, 3.18, 2.01], new[] { factors[0], factors[1], factors[2], factors[49] }.Select(k => Math.Round(k, 2)));
+        Assert.InRange(factors[^1], 2, 2.001);
     }
 
     [Fact]

@@ -25,7 +25,7 @@ public sealed class BookReaderTests : IDisposable
     [InlineData("\"cylinder\": {\n \"bore\": null }", "heron.json, line 2, cylinder.bore: wanted a value such as \"34.52 mm ± 0.01 mm\"")]
     [InlineData("\"cylinder\": {\n \"bore\": { \"how\": \"manual\" } }", "heron.json, line 2, cylinder.bore: missing the value")]
     [InlineData("\"cylinder\": { \"bore\": { \"value\": \"81 mm\",\n \"whom\": \"Ada\" } }", "heron.json, line 2, cylinder.bore.whom: not known here; the nearest is 'how'")]
-    [InlineData("\"blower\": {\n \"kind\": \"turbo\" }", "heron.json, line 2, blower.kind: Kind of supercharger: given 'turbo', wanted one of none, centrifugal, positive displacement, exhaust-driven")]
+    [InlineData("\"blower\": {\n \"kind\": \"turbo\" }", "heron.json, line 2, blower.kind: Kind of supercharger: given 'turbo', wanted one of 'none', 'centrifugal', 'positive displacement', 'exhaust-driven'")]
     [InlineData("\"driveline\": { \"gears\": {\n \"rows\": [[2.7], [\"x\"]] } }", "heron.json, line 2, driveline.gears: given 'x' in the table, wanted a number")]
     public void A_bad_value_is_said_with_line_path_and_reason(string baseline, string sentence) =>
         Refused($$"""{ "gudgeon": 1, "name": "x", "baseline": { {{baseline}} } }""", sentence);

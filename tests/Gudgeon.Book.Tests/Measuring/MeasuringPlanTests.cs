@@ -36,7 +36,7 @@ public class MeasuringPlanTests
         var form = new Roundness((Table)KnownValue.Read(Cylinder.BoreTable, Twice).Content);
         Assert.Equal(80.00375e-3, form.Mean, 1e-12);
         Assert.Equal(4e-6, form.OutOfRound, 1e-12);
-        Assert.Equal(3e-6, form.Taper, 1e-12);
+        Assert.Equal(3e-6, form.Taper!.Value, 1e-12);
         Assert.Equal((80.001e-3, 80.007e-3), (Math.Round(form.Least, 9), Math.Round(form.Greatest, 9)));
 
         // Squares about the means: 1 + 1, 1 + 1, 0, 1 + 1 µm²: s = √(6/4) µm.
@@ -57,10 +57,10 @@ public class MeasuringPlanTests
         Assert.Equal(0.4330e-6, result.FromRepeats, 1e-10);
         Assert.Equal(1.7321e-6, result.FromInstrument!.Value, 1e-10);
         Assert.Equal(1.2977e-6, result.FromTemperature, 1e-10);
-        Assert.Equal(2.2071e-6, result.Combined, 2e-10);
-        Assert.Equal(2700, result.Freedom, 5.0);
-        Assert.Equal(1.9608, result.Factor, 2e-4);
-        Assert.Equal(1.9608 * 2.2071e-6, result.Expanded, 1e-9);
+        Assert.Equal(2.2071e-6, result.Uncertainty.Combined, 2e-10);
+        Assert.Equal(2700, result.Uncertainty.Freedom, 5.0);
+        Assert.Equal(1.9608, result.Uncertainty.Factor, 2e-4);
+        Assert.Equal(1.9608 * 2.2071e-6, result.Uncertainty.Expanded, 1e-9);
         Assert.Equal("79.9964 mm ± 0.0044 mm", result.Written(plan));
     }
 
@@ -72,8 +72,8 @@ public class MeasuringPlanTests
         var result = PlanResult.Of(MeasuringPlan.All(book.Now())[0], book.Now())!;
         Assert.Null(result.FromInstrument);
         Assert.False(result.Corrected);
-        Assert.Equal(4, result.Freedom, 9);
-        Assert.Equal(2.776, result.Factor, 5e-4);
+        Assert.Equal(4, result.Uncertainty.Freedom, 9);
+        Assert.Equal(2.776, result.Uncertainty.Factor, 5e-4);
     }
 
     [Fact]
@@ -84,9 +84,36 @@ public class MeasuringPlanTests
         Assert.Null(PlanResult.Of(plans[1], book.Now()));
         var result = PlanResult.Of(plans[0], book.Now(), "bore-100")!;
         Assert.Equal(0, result.FromRepeats);
-        Assert.True(double.IsPositiveInfinity(result.Freedom));
-        Assert.Equal(1.96, result.Factor, 1e-3);
+        Assert.True(double.IsPositiveInfinity(result.Uncertainty.Freedom));
+        Assert.Equal(1.96, result.Uncertainty.Factor, 1e-3);
         Assert.Equal("80.0030 mm ± 0.0035 mm", result.Written(plans[0]));
+    }
+
+    [Fact]
+    public void The_note_says_at_how_many_stations_was_read()
+    {
+        string Note(string table) => PlanResult.Of(MeasuringPlan.All(Book.Now())[0], Book.Set(("cylinder[1].boreTable", table)).Now())!.Note(MeasuringPlan.All(Book.Now())[0]);
+        Assert.Equal("mean of 8 readings at 2 stations in two axes; out of round 0.004 mm, taper 0.003 mm", Note(Twice));
+        Assert.Equal("mean of 2 readings at 1 station in two axes; out of round 0.004 mm, taper not known yet: a second station is wanted", Note("10 mm at 80.002 mm at 80.006 mm"));
+    }
+
+    [Theory]
+    [InlineData("cylinder[1].boreTable", "80", "bore", "1")]
+    [InlineData("bearing[main.1].journalTable", "40", "bearing", "main.1")]
+    [InlineData("bearing[main.1].housingTable", "40", "bearing", "main.1")]
+    public void One_station_read_twice_says_nothing_of_taper(string path, string size, string check, string index)
+    {
+        var one = Book.Set((path, $"10 mm at {size}.000 mm at {size}.004 mm; 10 mm at {size}.000 mm at {size}.004 mm"));
+        var taper = Appraisal.Of(one, $"{check}-taper", index);
+        Assert.Equal((Verdict.NotKnownYet, $"wanted: a second station in {path}"), (taper.Verdict, taper.Advice));
+        Assert.Equal(4e-6, Appraisal.Of(one, $"{check}-out-of-round", index).Judgement!.Value, 1e-12);
+    }
+
+    [Fact]
+    public void The_part_at_two_stations_is_judged_while_the_other_is_not()
+    {
+        var finding = Appraisal.Of(Book.Set(("bearing[main.1].journalTable", "5 mm at 40.000 mm at 40.000 mm; 15 mm at 40.003 mm at 40.000 mm"), ("bearing[main.1].housingTable", "5 mm at 44.000 mm at 44.000 mm")), "bearing-taper", "main.1");
+        Assert.Equal((3e-6, "of the journal"), (Math.Round(finding.Judgement!.Value, 12), finding.Judgement.Remark));
     }
 
     [Theory]

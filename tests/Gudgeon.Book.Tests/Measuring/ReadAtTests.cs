@@ -54,7 +54,7 @@ public sealed class ReadAtTests : IDisposable
         Assert.Equal("piston[1].mass: given temperatures with a mass; only a single length is brought to 20 °C", Refused(At("26 °C", "22 °C"), "piston[1].mass", "300 g"));
         Assert.StartsWith("crank.stroke: nothing says how the part grows; wanted --made-of with a thermal expansion such as 23µm/(m·K)", Refused(At("26 °C", "22 °C"), "crank.stroke", "48.5 mm"), StringComparison.Ordinal);
         Assert.StartsWith("crank.stroke: given 'cheese' as what the part is made of, wanted", Refused(At("26 °C", "22 °C", "cheese"), "crank.stroke", "48.5 mm"), StringComparison.Ordinal);
-        Assert.Equal("crank.stroke, temperature: given '26 mm', which is a length; wanted a temperature such as '12.3 °C'", Refused(At("26 mm", "22 °C", "12 µm/(m·K)"), "crank.stroke", "48.5 mm"));
+        Assert.Equal("crank.stroke, temperature of the part: given '26 mm', which is a length; wanted a temperature such as '12.3 °C'", Refused(At("26 mm", "22 °C", "12 µm/(m·K)"), "crank.stroke", "48.5 mm"));
         Assert.StartsWith("cylinder.bore: a reading is brought to 20 °C by two temperatures", Assert.Throws<BadInputException>(() => ReadAt.Said("cylinder.bore", "26 °C", "", "")).Message, StringComparison.Ordinal);
         Assert.Null(ReadAt.Said("cylinder.bore", "", "", ""));
     }
@@ -72,6 +72,22 @@ public sealed class ReadAtTests : IDisposable
         var kept = Assert.Single(file.Book.Measurements).Value;
         Assert.Equal("90.0037 mm ± 0.0046 mm", kept.Content.ToString());
         Assert.Equal("door open; read 90.012 mm ± 0.0035 mm with the part at 28 °C and the tool at 28 °C, brought to 20 °C", kept.Note);
+    }
+
+    [Theory]
+    [InlineData("2600°C", "22°C", "part: given '2600°C'")]
+    [InlineData("-61 °C", "22°C", "part: given '-61 °C'")]
+    [InlineData("26°C", "401°C", "tool: given '401°C'")]
+    [InlineData("1000 °F", "70 °F", "part: given '1000 °F'")]
+    public void No_part_and_no_tool_is_so_cold_or_hot(string part, string tool, string sentence) => Assert.Equal(
+        $"piston[1].diameter, temperature of the {sentence}, wanted -60 °C to 400 °C",
+        Assert.Throws<BadInputException>(() => At(part, tool).Corrected(Books.Of().Now(), Address("piston[1].diameter"), Read("piston[1].diameter", "80.000 mm"))).Message);
+
+    [Fact]
+    public void The_coldest_and_the_hottest_are_taken()
+    {
+        var at = At("400 °C", "-60 °C", "10 µm/(m·K)").Of(Books.Of().Now(), Address("piston[1].diameter"), 0.1);
+        Assert.Equal(0.1 * (1 - (380 * 10e-6) - (80 * 11.5e-6)), at.Corrected, 1e-12);
     }
 
     private static ReadAt At(string part, string tool, string madeOf = "") => new(part, tool, madeOf);

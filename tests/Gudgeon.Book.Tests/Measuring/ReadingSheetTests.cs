@@ -52,6 +52,8 @@ public sealed class ReadingSheetTests : IDisposable
     [InlineData("field,value\ncylinder[1].bore,81.004 mm\ncylinder[1].bore,\n", "readings.csv, line 3: given no value, wanted what cylinder[1].bore reads")]
     [InlineData("field,valu\ncylinder[1].bore,81.004 mm\n", "readings.csv, line 1: there is no column 'valu'; wanted field, value, unit, with, by, on, note, id, part at, tool at, made of")]
     [InlineData("field,with\ncylinder[1].bore,gauge\n", "readings.csv, line 1: wanted at least the columns field and value")]
+    [InlineData("field,value,note\ncylinder[1].bore,81.004 mm,\ncylinder[1].bore,81.004 mm,hot day, door open\n", "readings.csv, line 3: the line has 4 cells under 3 headings; wanted one cell for each heading, and quotes about words with a comma")]
+    [InlineData("field,value,on\ncylinder[1].bore,81.004 mm,2026-05-01\ncylinder[1].bore,81.004 mm,yesterday\n", "readings.csv, line 3: cylinder[1].bore, on: given 'yesterday', wanted a day such as 2026-11-29 or a time such as 2026-11-29 08:30")]
     [InlineData("field,value,id\ncylinder[1].bore,81 mm,7\n", "readings.csv, line 2: given '7' as the id of a reading, wanted a GUID such as 4b1d6c7e-0f5a-4c56-9d8e-2a7b3c4d5e6f")]
     public void One_bad_line_refuses_them_all_and_is_named(string sheet, string sentence)
     {

@@ -47,12 +47,13 @@ public class RemedyTests
     [Fact]
     public void Repeats_are_proposed_where_scatter_makes_the_spread()
     {
-        // 0.10 and 0.14: s = 28.3 µm, u of the mean 20 µm. With an exact instrument u = s/√n is under 12.16 µm from n = 6 on.
+        // 0.10 and 0.14: s = 28.3 µm, U of the mean 12.7 × 20 µm. With an exact instrument half of t95 s/√n is under 12.16 µm from
+        // n = 8 on: 2.365 × 10.0/2 = 11.8 µm, and 2.447 × 10.7/2 = 13.1 µm at n = 7.
         var book = Squish.Without("cylinder.deckHeight");
         book = Repeated(book, "0.10 mm", "0.14 mm");
         Assert.Equal(Verdict.TooCloseToTell, Appraisal.Of(book, "squish", "1").Verdict);
         var remedy = Assert.Single(For(book));
-        Assert.Equal(("cylinder[1].deckHeight", "", 6), (remedy.Source, remedy.Instrument, remedy.Readings));
+        Assert.Equal(("cylinder[1].deckHeight", "", 8), (remedy.Source, remedy.Instrument, remedy.Readings));
 
         // With ± 0.02 mm of the instrument 10 µm stay: n = (28.28 / √(12.16² − 10²))² = 16.7. With ± 0.03 mm no number helps.
         Assert.Equal(17, Assert.Single(For(Repeated(Squish, "0.10 mm ± 0.02 mm", "0.14 mm ± 0.02 mm"))).Readings);
@@ -76,6 +77,30 @@ public class RemedyTests
         var finding = Appraisal.Of(book, "piston-clearance-hot", "1");
         Assert.Equal(Verdict.TooCloseToTell, finding.Verdict);
         Assert.Equal("no reading of a part would decide it: most of its ± comes from piston.skirtTemperature, which is not read off one", Assert.Single(Remedy.For(finding, book.Now(), Today)).Words);
+    }
+
+    [Fact]
+    public void The_instrument_that_is_in_use_is_not_proposed()
+    {
+        // Kept with a ± from before the instrument was known better: it would be read the same again.
+        var book = Gauge(Squish.Without("cylinder.deckHeight"), "Dial-gauge", "0.005 mm", "1");
+        var remedy = Assert.Single(For(Repeated(book, "0.12 mm ± 0.04 mm")));
+        Assert.Equal((0, ""), (remedy.Readings, remedy.Instrument));
+        Assert.Equal("best", Assert.Single(For(Repeated(Gauge(book, "best", "0.005 mm", "8"), "0.12 mm ± 0.04 mm"))).Instrument);
+    }
+
+    // 0.106, 0.12 and 0.134: s = 14 µm, s/√3 = 8.08 µm; with ± 0.04 mm of the instrument u = 21.6 µm. An instrument of 2 µm gives
+    // u = √(8.08² + 1.155²) = 8.165 µm with 2.08 degrees of freedom, t95(2) = 4.303: 17.6 µm, which does not decide; 12.16 would.
+    [Fact]
+    public void Repeats_scatter_as_much_with_another_instrument()
+    {
+        var book = Gauge(Squish.Without("cylinder.deckHeight"), "best", "0.002 mm", "1");
+        Assert.DoesNotContain(For(Repeated(book, "0.106 mm ± 0.04 mm", "0.12 mm ± 0.04 mm", "0.134 mm ± 0.04 mm")), r => r.Instrument.Length > 0);
+
+        // s = 4 µm: √(2.31² + 1.155²) = 2.58 µm, 3.12 degrees, t95(3) = 3.182: ± 0.0082 mm.
+        var remedy = For(Repeated(book, "0.116 mm ± 0.04 mm", "0.12 mm ± 0.04 mm", "0.124 mm ± 0.04 mm"))[0];
+        Assert.Equal(("best", 3), (remedy.Instrument, remedy.Readings));
+        Assert.Equal("read cylinder[1].deckHeight 3 times with instrument[best] (± 0.0082 mm, cost of a use 1): decided if it reads the same", remedy.Words);
     }
 
     private static BuildBook Repeated(BuildBook book, params string[] texts) => texts.Aggregate(book, (b, text) =>

@@ -75,6 +75,34 @@ public class ShopInstrumentTests
         Assert.Equal("overdue since 2026-05-31", InstrumentLine.Of(instrument, new DateOnly(2026, 6, 1)).DueWords);
     }
 
+    [Theory]
+    [InlineData("error", "-4 %")]
+    [InlineData("error", "-0.004 mm")]
+    [InlineData("resolution", "-0.001 mm")]
+    [InlineData("calibrationUncertainty", "-0.002 mm")]
+    public void What_counts_to_either_side_has_no_sign(string field, string text) =>
+        Assert.All([text, text.Replace('-', '−')], typed => Assert.Equal($"instrument[mic-50].{field}: given '{text}', wanted zero or more: it counts to either side", Refused(("kind", "micrometer"), ("to", "50 mm"), (field, typed))));
+
+    [Fact]
+    public void Standards_in_a_refusal_can_be_told_apart() => Assert.EndsWith(
+        "wanted one of 'DIN 863-1', 'ISO 3611', 'DIN 862', 'DIN 862, digital', 'ISO 13385-1', 'DIN 878', 'DIN 2275', 'ISO 6789', 'ISO 7500-1, class 1'",
+        Refused(("kind", "micrometer"), ("standard", "DIN 863")),
+        StringComparison.Ordinal);
+
+    // Range in temperatures, errors in differences: u = √(1.5²/3 + 0.1²/12 + 0.5²/3) K = 0.9134 K; 1.8 °F are 1 K.
+    [Fact]
+    public void A_thermometer_errs_by_differences()
+    {
+        var probe = One(("kind", "thermometer"), ("from", "-50 °C"), ("to", "300 °C"), ("error", "1.5 K"), ("resolution", "0.1 °C"), ("zero", "-0.5 K"));
+        Assert.Equal((223.15, 573.15), (Math.Round(probe.From!.Value, 9), Math.Round(probe.To!.Value, 9)));
+        Assert.Equal(0.9134, probe.At(373.15)!.Value.Standard, 1e-4);
+        Assert.True(probe.Reaches(223.2));
+        Assert.False(probe.Reaches(223.1));
+        Assert.Equal(1 / Math.Sqrt(3), One(("kind", "thermometer"), ("error", "1.8 °F")).At(300)!.Value.Standard, 1e-9);
+        Assert.Equal("thermometer, -50 °C to 300 °C; ± 1.8 K (k = 2) at the end of its range", InstrumentLine.Of(probe, new DateOnly(2026, 5, 1)).Words(imperial: false));
+        Assert.Equal("instrument[mic-50].error: given '4 %', which is a plain number; wanted a temperature difference such as '12.3 K'", Refused(("kind", "thermometer"), ("error", "4 %")));
+    }
+
     [Fact]
     public void What_is_of_another_dimension_is_refused_by_name()
     {

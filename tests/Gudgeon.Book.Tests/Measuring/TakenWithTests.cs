@@ -1,4 +1,5 @@
 using Gudgeon.Book.Build;
+using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Values;
 
@@ -83,6 +84,78 @@ public sealed class TakenWithTests : IDisposable
         Assert.Contains("below a fifth of its range", Assert.Single(low.Warnings), StringComparison.Ordinal);
         Assert.Equal("15 N·m ± 0.69 N·m", low.Book.Measurements[^1].Value.Content.ToString());
     }
+
+    [Theory]
+    [MemberData(nameof(Forms))]
+    public void Every_reading_of_a_table_is_held_to_the_range_but_not_its_places(string form)
+    {
+        Begin(form);
+
+        // Stations 10 mm and 40 mm are far below 50 mm: there the part is read, not the gauge.
+        var taken = Open(form).Measure(Table("10,81.002,81.006\n40,81.001,81.003\n"), "bore-100", "Ada", "2026-05-01", "");
+        Assert.Equal(2, ((Table)taken.Book.Measurements[^1].Value.Content).Rows.Count);
+        Assert.Empty(taken.Warnings);
+        var refusal = Assert.Throws<BadInputException>(() => Open(form).Measure(Table("10,81.002,81.006\n40,81.001,120.003\n"), "bore-100", "Ada", "2026-05-01", ""));
+        Assert.Equal("cylinder[1].boreTable, row 2, second: given '120.003 mm' with instrument[bore-100], which reads 50 mm to 100 mm; wanted an instrument that reaches so far", refusal.Message);
+        Assert.Throws<BadInputException>(() => Open(form).Measure("cylinder[1].boreTable", "10 mm at 8.1002 mm at 81.006 mm", "bore-100", "Ada", "2026-05-01", ""));
+        Assert.Single(Open(form).Book.Measurements);
+    }
+
+    [Fact]
+    public void A_reading_of_a_table_outside_what_is_usual_asks_as_a_single_one_does()
+    {
+        Begin("wren.json");
+        string Question(string rows) => Open("wren.json").Measure(Table(rows), "eye", "Ada", "2026-05-01", "").Book.Measurements[^1].Value.Question;
+        Assert.Equal("Bore readings, row 2, first: 895.1 mm is outside what is usual (30 mm to 130 mm): is it right?", Question("10,89.502,89.506\n40,895.1,89.503\n"));
+        Assert.Equal("", Question("10,89.502,89.506\n40,89.51,89.503\n"));
+        Assert.Equal("Bore of 895.1 mm is outside what is usual (30 mm to 130 mm): is it right?", KnownValue.Read(FieldCatalogue.Address(Bore).Field, "895.1 mm").Question);
+    }
+
+    [Fact]
+    public void A_table_without_what_the_instrument_measures_warns()
+    {
+        Begin("wren.json");
+        Open("wren.json").Set("instrument[scale].kind", "scale", []);
+        Assert.Equal(["instrument[scale] measures a mass and cylinder[1].boreTable holds none: its ± says nothing of it"], Open("wren.json").Measure(Table("10,81.002,81.006\n"), "scale", "Ada", "2026-05-01", "").Warnings);
+    }
+
+    [Theory]
+    [InlineData("bore-10", "bore-10 is none of the book's instruments, so no ± is known; the nearest is bore-100")]
+    [InlineData("Boar 100", "Boar 100 is none of the book's instruments, so no ± is known; the nearest is bore-100")]
+    [InlineData("grandfather's gauge", "grandfather's gauge is none of the book's instruments, so no ± is known")]
+    public void One_that_the_book_does_not_list_warns(string with, string warning)
+    {
+        Begin("wren.json");
+        var taken = Taken("wren.json", "81.004 mm", with: with);
+        Assert.Equal(("81.004 mm", warning), (taken.Kept, Assert.Single(taken.Warnings)));
+        Assert.Equal([warning], Open("wren.json").Measure(Table("10,81.002,81.006\n"), with, "Ada", "2026-05-01", "").Warnings);
+    }
+
+    [Fact]
+    public void One_that_the_book_does_not_list_is_well_where_the_spread_is_said_or_no_instrument_is_listed()
+    {
+        Begin("wren.json");
+        Assert.Empty(Taken("wren.json", "81.004 mm ± 0.006 mm", with: "bore-10").Warnings);
+        Assert.Empty(Open("wren.json").Measure("engine.cylinders", "2", "eye", "Ada", "2026-05-01", "").Warnings);
+        BookFile.Create(_folder.PathOf("bare.json"), "Bare");
+        Assert.Empty(Taken("bare.json", "81.004 mm", with: "bore-10").Warnings);
+    }
+
+    // 1.5 K: U = 2 × 1.5/√3 K = 1.732 K.
+    [Fact]
+    public void A_temperature_has_the_difference_of_its_thermometer()
+    {
+        Begin("wren.json");
+        foreach (var (field, text) in new[] { ("kind", "thermometer"), ("from", "-50 °C"), ("to", "60 °C"), ("error", "1.5 K") })
+        {
+            Open("wren.json").Set($"instrument[probe].{field}", text, []);
+        }
+
+        Assert.Equal("21 °C ± 1.7 °C", Open("wren.json").Measure("weather.temperature", "21 °C", "probe", "Ada", "2026-05-01", "").Book.Measurements[^1].Value.Content.ToString());
+        Assert.Contains("which reads -50 °C to 60 °C", Assert.Throws<BadInputException>(() => Open("wren.json").Measure("weather.temperature", "61 °C", "probe", "Ada", "2026-05-01", "")).Message, StringComparison.Ordinal);
+    }
+
+    private static TableFile Table(string rows) => TableFile.Read("cylinder[1].boreTable", "station mm,first mm,second mm\n" + rows, "bore.csv");
 
     private BookFile Open(string name) => BookFile.Open(_folder.PathOf(name));
 

@@ -113,7 +113,7 @@ public sealed class EngineVerbs : IDisposable
     [InlineData("run|--from|5000", "given '5000' without a unit")]
     [InlineData("run|--to|100kW", "which is a power; wanted a rotational speed")]
     [InlineData("run|--from|7000rpm|--svg|nosuch/run.svg", "nosuch/run.svg' cannot be written")]
-    [InlineData("run|--depth|shallow", "Depth of the engine model: given 'shallow', wanted one of lumped, wave")]
+    [InlineData("run|--depth|shallow", "Depth of the engine model: given 'shallow', wanted one of 'lumped', 'wave'")]
     [InlineData("sprint|--weather|temperature", "given 'temperature', wanted name=value")]
     [InlineData("sprint|--weather|temperature=30", "without a unit, wanted a temperature")]
     [InlineData("sprint|--weather|temprature=30°C", "the nearest is 'weather.temperature'")]

@@ -67,6 +67,41 @@ public sealed class MeasuringVerbs : IDisposable
     }
 
     [Fact]
+    public void WhatCannotBeIsRefusedInOneSentence()
+    {
+        string[] reading = ["measure", "cylinder[1].bore", "90.012 mm", "--with", "bore-100", "--by", "Ada"];
+        Refusal.Holds(_workshop.Run([.. reading, "--on", "next week"]), "--on: given 'next week', wanted a day such as 2026-11-29 or a time such as 2026-11-29 08:30");
+        Refusal.Holds(_workshop.Run([.. reading, "--part-at", "2600°C", "--tool-at", "22°C", "--made-of", "23µm/(m·K)"]), "cylinder[1].bore, temperature of the part: given '2600°C', wanted -60 °C to 400 °C");
+        Refusal.Holds(_workshop.Run("set", "instrument[bore-100].error", "-4 %"), "instrument[bore-100].error: given '-4 %', wanted zero or more");
+        _workshop.Write("far.csv", "station mm,first mm,second mm\n10,80.002,120.006\n");
+        Refusal.Holds(_workshop.Run("measure", "cylinder[1].boreTable", "--from", "far.csv", "--with", "bore-100", "--by", "Ada"), "cylinder[1].boreTable, row 1, second: given '120.006 mm' with instrument[bore-100], which reads to 100 mm");
+        _workshop.Write("wide.csv", "field,value\ncylinder[1].bore,90.013 mm,2\n");
+        Refusal.Holds(_workshop.Run("measure", "--csv", "wide.csv", "--with", "bore-100", "--by", "Ada"), "wide.csv, line 2: the line has 3 cells under 2 headings");
+    }
+
+    [Fact]
+    public void WhatIsStrangeIsTakenWithAQuestionOrAWarning()
+    {
+        _workshop.Write("bore.csv", "station mm,first mm,second mm\n10,89.502,89.506\n20,895.1,89.503\n");
+        var said = _workshop.Good("measure", "cylinder[1].boreTable", "--from", "bore.csv", "--with", "bore-10", "--by", "Ada", "--on", "2026-05-01 08:30");
+        Assert.Contains("? Bore readings, row 2, first: 895.1 mm is outside what is usual (30 mm to 130 mm): is it right?", said, StringComparison.Ordinal);
+        Assert.Contains("! bore-10 is none of the book's instruments, so no ± is known; the nearest is bore-100", said, StringComparison.Ordinal);
+        _workshop.Write("one.csv", "station mm,first mm,second mm\n10,89.502,89.506\n");
+        _workshop.Good("measure", "cylinder[1].boreTable", "--from", "one.csv", "--with", "bore-100", "--by", "Ada");
+        Assert.Contains("taper not known yet: a second station is wanted", _workshop.Good("measuring-plan"), StringComparison.Ordinal);
+        Assert.Equal(System.Text.Json.JsonValueKind.Null, _workshop.Run("measuring-plan", "--json").Json[0].GetProperty("result").GetProperty("taper").ValueKind);
+        Assert.Contains("wanted: a second station in cylinder[1].boreTable", _workshop.Run("check", "--explain", "bore-taper[1]").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TwoReadingsHaveTheLargerFactorThatFewRepeatsAskFor()
+    {
+        _workshop.Good("set", "instrument[bore-100].error", "0.0020625 mm");
+        _workshop.Good("measure", "cylinder[1].bore", "89.421 mm", "--with", "bore-100", "--by", "Ada", "--on", "2026-05-01");
+        Assert.Contains("what holds now is 89.4220 mm ± 0.004 mm", _workshop.Good("measure", "cylinder[1].bore", "89.423 mm", "--with", "bore-100", "--by", "Ada", "--on", "2026-05-01"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void WhatIsTooCloseToTellSaysWhatWouldDecideIt()
     {
         _workshop.Good("set", "instrument[dial].kind", "dial gauge");

@@ -29,7 +29,7 @@ public sealed class OutOfRoundCheck : BearingRoundnessCheck
 
     private protected override string Quantity => "out of round";
 
-    private protected override double Of(Roundness readings) => readings.OutOfRound;
+    private protected override double? Of(Roundness readings) => readings.OutOfRound;
 }
 
 /// <summary>How far journals and housings taper.</summary>
@@ -41,5 +41,5 @@ public sealed class TaperCheck : BearingRoundnessCheck
 
     private protected override string Quantity => "taper";
 
-    private protected override double Of(Roundness readings) => readings.Taper;
+    private protected override double? Of(Roundness readings) => readings.Taper;
 }

@@ -23,7 +23,7 @@ public sealed class BoreOutOfRoundCheck : RoundnessCheck
 
     private protected override IReadOnlyList<(string Name, Field Field)> Parts => BoreTaperCheck.Bore;
 
-    private protected override double Of(Roundness readings) => readings.OutOfRound;
+    private protected override double? Of(Roundness readings) => readings.OutOfRound;
 }
 
 /// <summary>How far the bores taper.</summary>
@@ -47,7 +47,7 @@ public sealed class BoreTaperCheck : RoundnessCheck
 
     private protected override IReadOnlyList<(string Name, Field Field)> Parts => Bore;
 
-    private protected override double Of(Roundness readings) => readings.Taper;
+    private protected override double? Of(Roundness readings) => readings.Taper;
 
     /// <summary>The cylinders of which there are readings at heights.</summary>
     internal static IEnumerable<string> Read(View view) => Checks.Instances.Cylinders(view).Where(i => view.Knows(Cylinder.BoreTable, i));

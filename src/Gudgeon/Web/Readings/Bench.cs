@@ -56,6 +56,7 @@ internal static class Bench
             }),
             instruments = Instruments(book),
             own = ShopInstrument.All(now).Select(i => InstrumentLine.Of(i, Days.Today)).Select(l => new { l.Instrument.Name, dimension = l.Instrument.Dimension.ToString(), spread = l.Uncertainty, said = l.Words(visitor.Imperial) }),
+            factors = RepeatedUncertainty.LargerFactors,
             people = book.Measurements.Select(m => m.Value.By).Where(b => b.Length > 0).Distinct(StringComparer.Ordinal),
         };
     }

@@ -23,7 +23,6 @@ internal sealed record SentReading(string? Id, string? Path, string? Text, strin
 {
     private const int LongestName = 60;
     private const int LongestText = 500;
-    private static readonly string[] Times = ["yyyy-MM-dd'T'HH:mm:ss", "yyyy-MM-dd'T'HH:mm", "yyyy-MM-dd HH:mm"];
 
     /// <summary>Reads what was sent, and holds it against the rules of the book before anything is written.</summary>
     /// <exception cref="BadInputException">It can never be taken, however often it is sent.</exception>
@@ -55,7 +54,7 @@ internal sealed record SentReading(string? Id, string? Path, string? Text, strin
             : throw new BadInputException(string.Create(CultureInfo.InvariantCulture, $"{about}: given {(text.Length == 0 ? "nothing" : $"{text.Length} letters")}, wanted {what} of 1 to {most} letters on one line"));
     }
 
-    private string Time(string about) => DateTime.TryParseExact(On ?? "", Times, CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)
+    private string Time(string about) => DateTime.TryParseExact(On ?? "", Days.Times, CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)
         ? time.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)
         : throw new BadInputException($"{about}: given '{On}' as the time, wanted one such as 2026-10-02T14:05:33");
 }
