@@ -55,14 +55,14 @@ public static class BoltService
     /// <param name="loadFactor">Load factor Φn.</param>
     /// <param name="axialForce">Greatest working force per bolt, N.</param>
     /// <param name="thermal">Preload gained by warming up, N; negative for a loss.</param>
-    [Formula("greatest bolt force in service", "FS = max(FM + Φ FA + ΔF, FA)", "VDI 2230-1:2003, R8/1; embedding is left out, on the safe side; past lifting the bolt carries all of the working force", Provenance = Provenance.FromMemory)]
+    [Formula("greatest bolt force in service", "FS = FM + Φ FA + ΔF", "VDI 2230-1:2003, R8/1; embedding is left out, on the safe side", Provenance = Provenance.FromMemory, Validity = "until the joint opens; past it take the bolt force at work")]
     [return: Quantity("greatest bolt force", Dimension.Force, "kN", Symbol = "FS")]
     public static double GreatestForce(
         [Quantity("greatest preload", Dimension.Force, "kN", Symbol = "FM", Min = 0)] double preload,
         [Quantity("load factor", Dimension.Number, Symbol = "Φ", Min = 0, Max = 1)] double loadFactor,
         [Quantity("axial force per bolt", Dimension.Force, "kN", Symbol = "FA")] double axialForce,
         [Quantity("preload gained by warming up", Dimension.Force, "N", Symbol = "ΔF")] double thermal = 0) =>
-        Math.Max(preload + (loadFactor * axialForce) + thermal, axialForce);
+        preload + (loadFactor * axialForce) + thermal;
 
     /// <summary>Force of a bolt under a working force, N: its share of it while the joint is shut, all of it once the joint has opened.</summary>
     /// <param name="preload">Preload that is left without the working force, N; nought when it is lost.</param>

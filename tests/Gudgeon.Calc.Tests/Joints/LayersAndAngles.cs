@@ -96,7 +96,6 @@ public class LayersAndAngles
         Assert.Equal(Preload / (1 - Factor), BoltService.ForceAtWork(Preload, Factor, Preload / (1 - Factor)), 1e-9);
         Assert.Equal(25e3, BoltService.ForceAtWork(Preload, Factor, 25e3));
         Assert.Equal(0, BoltService.ForceAtWork(0, Factor, -5e3));
-        Assert.Equal(25e3, BoltService.GreatestForce(Preload, Factor, 25e3, 2e3));
     }
 
     [Theory]

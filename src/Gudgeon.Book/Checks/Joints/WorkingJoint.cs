@@ -23,11 +23,12 @@ internal static class WorkingJoint
         return view.Work(JointDiagram.LoadFactor, bolt, parts, force, view.AmountOr(Joint.LoadIntroduction, 0.5, index));
     }
 
-    /// <summary>Greatest bolt force in service, N: heat counts where it adds.</summary>
+    /// <summary>Greatest bolt force in service, N: of the bolt tightened most, heat counted where it adds, embedding left out on the safe side.</summary>
     public static double GreatestForce(View view, string index)
     {
         var force = WorkingForce.On(view, index).Greatest;
-        return view.Work(BoltService.GreatestForce, TightenedJoint.Greatest(view, index), Share(view, index, force).LoadFactor, force, Math.Max(0, TightenedJoint.ThermalChange(view, index)));
+        var most = TightenedJoint.Greatest(view, index) + Math.Max(0, TightenedJoint.ThermalChange(view, index));
+        return view.Work(BoltService.ForceAtWork, most, Share(view, index, force).LoadFactor, force);
     }
 
     /// <summary>The head joint at peak pressure with bolts tightened least, faces settled, heat counted where it takes.</summary>
