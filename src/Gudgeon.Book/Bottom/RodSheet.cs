@@ -106,14 +106,14 @@ public sealed record RodSheet(IReadOnlyList<RodFigures> Rods, IReadOnlyList<RodB
             joint,
             [
                 Length("stretch, read", read),
-                Length("stretch that the torque should give", Sketch.Known(() => view.Work(JointDiagram.Stretch, TightenedJoint.FromTorque(view, joint), TightenedJoint.Resilience(view, joint).Bolt))),
+                Length("stretch that the torque should give", Sketch.Known(() => view.Work(JointDiagram.Stretch, TightenedJoint.FromTorque(view, joint), TightenedJoint.GaugedResilience(view, joint)))),
                 Force("preload", Sketch.Known(() => TightenedJoint.Preload(view, joint))) with { Remark = read is null ? "by the torque" : "by the stretch" },
-                Force("least preload", Sketch.Known(() => bolts.LeastPreload)) with { Remark = read is null ? "after scatter and embedding" : "after embedding" },
+                Force("least preload", Sketch.Known(() => bolts.LeastPreload)) with { Remark = "after scatter and embedding" },
                 Force("pull on one bolt at overlap", Sketch.Known(() => bolts.Pull)) with { Remark = "prying counted" },
                 Force("cap lifts at", Sketch.Known(() => bolts.LeastPreload / (1 - bolts.Share().LoadFactor))),
                 Force("bolt gets of it", Sketch.Known(() => bolts.Share().AdditionalForce)),
                 Stress("stress amplitude in the thread", Sketch.Known(bolts.Amplitude)),
-                Stress("thread bears", Sketch.Known(() => view.Work(BoltFatigue.RolledBefore, view.Amount(Joint.Thread, joint)))),
+                Stress("thread bears", Sketch.Known(() => WorkingJoint.FatigueStrength(view, joint))),
             ]);
     }
 

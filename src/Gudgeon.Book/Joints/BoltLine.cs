@@ -1,6 +1,8 @@
 using Gudgeon.Book.Checks.Joints;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
 using Gudgeon.Calc.Joints;
 
 namespace Gudgeon.Book.Joints;
@@ -11,21 +13,34 @@ namespace Gudgeon.Book.Joints;
 /// <param name="Thread">"M10 × 1.25".</param>
 /// <param name="Length">Length from under the head, m.</param>
 /// <param name="Quantity">How many.</param>
-/// <param name="Strength">"10.9", "Rp 830 MPa".</param>
+/// <param name="Class">Property class: "10.9"; empty where it is none.</param>
+/// <param name="Yield">Yield strength, Pa; null when it is not known.</param>
 /// <param name="Mass">Mass of one, kg.</param>
 /// <param name="MassSaved">Mass that all of them save over steel, kg.</param>
 /// <param name="Price">Price of one, in the shop's money.</param>
-/// <param name="Remark">What to see to; empty when nothing.</param>
-public sealed record BoltLine(string Key, string Head, string Thread, double? Length, int Quantity, string Strength, double? Mass, double? MassSaved, double? Price, string Remark)
+/// <param name="Notes">What to see to.</param>
+public sealed record BoltLine(string Key, string Head, string Thread, double? Length, int Quantity, string Class, double? Yield, double? Mass, double? MassSaved, double? Price, IReadOnlyList<NumberInWords> Notes)
 {
     /// <summary>Density of steel, kg/m³: from memory.</summary>
     private const double Steel = 7850;
+
+    /// <summary>"10.9", "Rp 830 MPa".</summary>
+    public string Strength => StrengthIn(imperial: false);
+
+    /// <summary>What to see to; empty when nothing.</summary>
+    public string Remark => RemarkIn(imperial: false);
 
     /// <summary>Mass of all, kg.</summary>
     public double? MassAll => Mass * Quantity;
 
     /// <summary>Price of all, in the shop's money.</summary>
     public double? Cost => Price * Quantity;
+
+    /// <summary>The strength in the reader's units.</summary>
+    public string StrengthIn(bool imperial) => Class.Length > 0 || Yield is not { } yield ? Class : $"Rp {Joint.YieldStrength.Print(yield, imperial)}";
+
+    /// <summary>The remark in the reader's units.</summary>
+    public string RemarkIn(bool imperial) => string.Join("; ", Notes.Select(n => n.Print(imperial)));
 
     /// <summary>The line of a joint.</summary>
     public static BoltLine Of(View view, string key)
@@ -35,7 +50,7 @@ public sealed record BoltLine(string Key, string Head, string Thread, double? Le
         var density = view.AmountOr(Joint.Density, Steel, key);
         var mass = Known(view, v => v.Work(BoltBlank.Mass, v.Amount(Joint.Thread, key), v.Amount(Joint.Pitch, key), length ?? double.NaN, Threaded(v, key, length ?? double.NaN), density, TightenedJoint.Head(v, key)));
         var quantity = view.CountOr(Joint.BoltCount, 0, key);
-        return new BoltLine(key, HeadWords(TightenedJoint.Head(view, key)), JointFigures.ThreadWords(view, key), length, quantity, Strengths(view, key, density), mass, mass * ((Steel / density) - 1) * quantity, view.AmountIf(Joint.Price, key), Remarks(view, key, length, wanted));
+        return new BoltLine(key, HeadWords(TightenedJoint.Head(view, key)), JointFigures.ThreadWords(view, key), length, quantity, ClassOf(view, key, density), view.AmountIf(Joint.YieldStrength, key), mass, mass * ((Steel / density) - 1) * quantity, view.AmountIf(Joint.Price, key), [.. NotesOf(view, key, length, wanted)]);
     }
 
     /// <summary>Grip and engagement; for a nut its height and two threads beyond it, for a stud both ends.</summary>
@@ -53,7 +68,7 @@ public sealed record BoltLine(string Key, string Head, string Thread, double? Le
         return Math.Clamp(length - Math.Min(view.AmountOr(Joint.ShankLength, grip, key), grip), 0, length);
     }
 
-    private static string Strengths(View view, string key, double density)
+    private static string ClassOf(View view, string key, double density)
     {
         if (view.AmountIf(Joint.YieldStrength, key) is not { } yield)
         {
@@ -63,28 +78,26 @@ public sealed record BoltLine(string Key, string Head, string Thread, double? Le
         var steel = Math.Abs(density - Steel) < 0.03 * Steel
             ? Enum.GetValues<PropertyClass>().Where(c => Math.Abs(PropertyClasses.Strength(c, view.AmountOr(Joint.Thread, 10e-3, key)).Yield - yield) < 1e5).ToList()
             : [];
-        return steel.Count == 1 ? steel[0].ToString()["Class".Length..].Replace('_', '.') : $"Rp {Joint.YieldStrength.Print(yield)}";
+        return steel.Count == 1 ? steel[0].ToString()["Class".Length..].Replace('_', '.') : "";
     }
 
-    private static string Remarks(View view, string key, double? length, double wanted)
+    private static IEnumerable<NumberInWords> NotesOf(View view, string key, double? length, double wanted)
     {
-        var words = new List<string>();
+        static NumberInWords Words(string before, double metres, string after = "") => new(before, metres, Dimension.Length, "mm", after);
         if (length is { } long1 && !double.IsNaN(wanted) && long1 < wanted - 1e-6)
         {
-            words.Add($"shorter than grip and engagement by {Joint.Engagement.Print(wanted - long1)}");
+            yield return Words("shorter than grip and engagement by ", wanted - long1);
         }
 
         if (length is { } fitted && TightenedJoint.Mating(view, key) == MatingThread.TappedHole && TightenedJoint.Head(view, key) != BoltHead.None && JointFigures.Known(view, v => TightenedJoint.Grip(v, key)) is var grip && !double.IsNaN(grip))
         {
-            words.Add($"goes {Joint.Engagement.Print(fitted - grip)} into the part: the hole must be deeper");
+            yield return Words("goes ", fitted - grip, " into the part: the hole must be deeper");
         }
 
         if (view.AmountIf(Joint.Washer, key) is { } washer and > 0)
         {
-            words.Add($"with washers of {Joint.Washer.Print(washer)} under the head");
+            yield return Words("with washers of ", washer, " under the head");
         }
-
-        return string.Join("; ", words);
     }
 
     private static string HeadWords(BoltHead head) => head switch { BoltHead.Hexagon => "hexagon", BoltHead.Socket => "socket", _ => "stud" };

@@ -15,7 +15,7 @@ public static class BoltOrder
     public static IReadOnlyList<int> Of(string order, IReadOnlyList<BoltPlace> places) => order switch
     {
         Joint.Cross => Farthest([[.. places]]),
-        Joint.Spiral => [.. Rings(places).SelectMany(r => r.OrderBy(p => Bearing(places, p))).Select(p => p.Number)],
+        Joint.Spiral => Parted(places, [.. Rings(places).SelectMany(r => Opposite([.. r.OrderBy(p => Bearing(places, p))])).Select(p => p.Number)]),
         _ => Farthest(Rings(places)),
     };
 
@@ -38,7 +38,7 @@ public static class BoltOrder
             yield break;
         }
 
-        var runs = Enumerable.Range(2, Math.Max(0, order.Count - 2)).Where(i => places.Count > 4 && Neighbours(places, order[i - 2], order[i - 1]) && Neighbours(places, order[i - 1], order[i])).ToList();
+        var runs = Runs(places, order);
         if (runs.Count > 0)
         {
             yield return FormattableString.Invariant($"Neighbours follow each other twice in a row at {string.Join(", ", runs.Select(i => $"{order[i - 2]}, {order[i - 1]}, {order[i]}"))}: one side is pulled down before the other.");
@@ -61,6 +61,45 @@ public static class BoltOrder
         }
 
         return order.ConvertAll(p => p.Number);
+    }
+
+    /// <summary>Places in an order at which neighbours have followed each other twice; four bolts and fewer cannot help it.</summary>
+    private static List<int> Runs(IReadOnlyList<BoltPlace> places, IReadOnlyList<int> order) =>
+        [.. Enumerable.Range(2, Math.Max(0, order.Count - 2)).Where(i => places.Count > 4 && Neighbours(places, order[i - 2], order[i - 1]) && Neighbours(places, order[i - 1], order[i]))];
+
+    /// <summary>Round a ring, each bolt followed by the one across from it: 1 5 2 6 3 7 4 8.</summary>
+    private static IEnumerable<BoltPlace> Opposite(List<BoltPlace> ring)
+    {
+        var half = (ring.Count + 1) / 2;
+        for (var i = 0; i < half; i++)
+        {
+            yield return ring[i];
+            if (i + half < ring.Count)
+            {
+                yield return ring[i + half];
+            }
+        }
+    }
+
+    /// <summary>An order in which a bolt that is the second neighbour in a row changes places with the nearest in the order with which there are fewer such runs; where none helps it stays and is told.</summary>
+    private static List<int> Parted(IReadOnlyList<BoltPlace> places, List<int> order)
+    {
+        foreach (var at in Runs(places, order))
+        {
+            var now = Runs(places, order).Count;
+            foreach (var other in Enumerable.Range(0, order.Count).Where(j => j != at).OrderBy(j => Math.Abs(j - at)))
+            {
+                (order[at], order[other]) = (order[other], order[at]);
+                if (Runs(places, order).Count < now)
+                {
+                    break;
+                }
+
+                (order[at], order[other]) = (order[other], order[at]);
+            }
+        }
+
+        return order;
     }
 
     private static List<List<BoltPlace>> Rings(IReadOnlyList<BoltPlace> places)

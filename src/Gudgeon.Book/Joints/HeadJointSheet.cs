@@ -28,7 +28,8 @@ public sealed record HeadLevel(double Value, double Power, double Boost, double 
 /// <param name="Now">Its value as things stand.</param>
 /// <param name="Levels">Levels in rising order.</param>
 /// <param name="Facts">The joint as things stand.</param>
-public sealed record HeadJointSheet(string Key, Field Varied, double Now, IReadOnlyList<HeadLevel> Levels, IReadOnlyList<Fact> Facts)
+/// <param name="Refused">What the formulas refuse, in sentences; empty when nothing is.</param>
+public sealed record HeadJointSheet(string Key, Field Varied, double Now, IReadOnlyList<HeadLevel> Levels, IReadOnlyList<Fact> Facts, string Refused)
 {
     /// <summary>What the figures rest on.</summary>
     public const string Remark = "Clamp left by bolts at the low end of their scatter, embedding off, heat counted only where it loosens; the whole of it on the seal's circle. An O-ring or fire ring puts the load where the pressure is and wants its own line load from its maker; the gas then acts on its diameter, which is wider than the bore.";
@@ -65,7 +66,7 @@ public sealed record HeadJointSheet(string Key, Field Varied, double Now, IReadO
             progress?.Report((i + 1.0) / shares.Count);
         }
 
-        return new HeadJointSheet(joint, varied, value, levels, Told(view, joint, Level(view, joint, value)));
+        return new HeadJointSheet(joint, varied, value, levels, Told(view, joint, Level(view, joint, value)), JointFigures.Of(view, joint).Refused);
     }
 
     private static HeadLevel? Level(View view, string key, double value)
@@ -101,7 +102,7 @@ public sealed record HeadJointSheet(string Key, Field Varied, double Now, IReadO
             new("peak pressure above ambient", now?.Peak, Dimension.Pressure, "bar"),
             new("gas load of one cylinder", now?.Gas, Dimension.Force, "kN"),
             new("clamp left around one cylinder", now?.Clamp, Dimension.Force, "kN"),
-            new("line load left on the seal", now?.LineLoad, Dimension.ForcePerLength, "N/mm") { Remark = double.IsNaN(wanted) ? $"what the seal wants: {Joint.LineLoadWanted.At(key)}, by its maker" : $"wanted {Joint.LineLoadWanted.Print(wanted)}, {by}" },
+            new("line load left on the seal", now?.LineLoad, Dimension.ForcePerLength, "N/mm") { Limit = double.IsNaN(wanted) ? null : new("wanted ", wanted, Dimension.ForcePerLength, "N/mm", $", {by}"), Remark = double.IsNaN(wanted) ? $"what the seal wants: {Joint.LineLoadWanted.At(key)}, by its maker" : "" },
             new("pressure left on the ring", now?.RingStress, Dimension.Pressure, "MPa") { Remark = now is not null && double.IsNaN(now.RingStress) ? $"wants {Joint.RingWidth.At(key)}" : "" },
             new("pressure at which it lifts, over peak pressure", now?.Reserve, Dimension.Number, ""),
             .. Ring(view, key),
@@ -114,7 +115,7 @@ public sealed record HeadJointSheet(string Key, Field Varied, double Now, IReadO
     {
         var cold = JointFigures.Known(view, v => SealedJoint.LineLoad(v, key, SealedJoint.LeastClamp(v, key)));
         var seats = view.Knows(Joint.Gasket, key) ? JointFigures.Known(view, v => SealedJoint.SeatingWanted(v, key)) : double.NaN;
-        yield return new Fact("line load, cold, least", cold, Dimension.ForcePerLength, "N/mm") { Remark = double.IsNaN(seats) ? "" : $"{Joint.LineLoadWanted.Print(seats)} seats the gasket by the table, made for vessel flanges" };
+        yield return new Fact("line load, cold, least", cold, Dimension.ForcePerLength, "N/mm") { Limit = double.IsNaN(seats) ? null : new("", seats, Dimension.ForcePerLength, "N/mm", " seats the gasket by the table, made for vessel flanges") };
     }
 
     /// <summary>The ring or wire itself; nothing where the book has none.</summary>
@@ -124,7 +125,7 @@ public sealed record HeadJointSheet(string Key, Field Varied, double Now, IReadO
         if (view.Knows(Joint.RingWidth, key))
         {
             var most = view.AmountIf(Joint.RingStressMost, key);
-            yield return new Fact("pressure on the ring when tightened, greatest", Known(v => SealedJoint.RingStress(v, key, SealedJoint.GreatestClamp(v, key))), Dimension.Pressure, "MPa") { Remark = most is { } bears ? $"{Joint.RingStressMost.Print(bears)} allowed" : $"what crushes it: {Joint.RingStressMost.At(key)}, by its maker" };
+            yield return new Fact("pressure on the ring when tightened, greatest", Known(v => SealedJoint.RingStress(v, key, SealedJoint.GreatestClamp(v, key))), Dimension.Pressure, "MPa") { Limit = most is { } bears ? new("", bears, Dimension.Pressure, "MPa", " allowed") : null, Remark = most is null ? $"what crushes it: {Joint.RingStressMost.At(key)}, by its maker" : "" };
         }
 
         if (view.Knows(Joint.Cord, key))

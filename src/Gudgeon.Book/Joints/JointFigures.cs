@@ -14,6 +14,9 @@ namespace Gudgeon.Book.Joints;
 /// <param name="Thread">"M10 × 1.25"; empty when it is not known.</param>
 public sealed record JointFigures(string Key, string Thread)
 {
+    /// <summary>Names of the facts that a comparison gives a verdict on.</summary>
+    public const string WhileTightening = "stress while tightening, greatest", InService = "stress in service, greatest", ClampLeftName = "clamp left, least";
+
     /// <summary>Preload of a bolt at the mean, after tightening.</summary>
     public double Preload { get; init; }
 
@@ -37,6 +40,9 @@ public sealed record JointFigures(string Key, string Thread)
 
     /// <summary>Greatest working force on one bolt.</summary>
     public double Force { get; init; }
+
+    /// <summary>Where that force comes from; empty when it is as the book has it.</summary>
+    public string ForceFrom { get; init; } = "";
 
     /// <summary>Preload lost by embedding.</summary>
     public double Embedding { get; init; }
@@ -98,20 +104,23 @@ public sealed record JointFigures(string Key, string Thread)
     /// <summary>What the tightening wants and is not known, in one sentence; empty when nothing is.</summary>
     public string Missing { get; init; } = "";
 
+    /// <summary>What the formulas refuse, in sentences; empty when nothing is.</summary>
+    public string Refused { get; init; } = "";
+
     /// <summary>The figures as lines of a sheet.</summary>
     public IReadOnlyList<Fact> Facts =>
     [
         Newtons("preload, mean", Preload), Newtons("preload, least", Least), Newtons("preload, greatest", Greatest),
-        new("scatter of the preload", Scatter, Dimension.Number, "%") { Remark = "either way, by the tightening method" },
+        new("scatter of the preload", Scatter, Dimension.Number, "%") { Remark = "either way, by the tightening method, or by the ± of a stretch that was read" },
         new("share of yield at the mean, torsion counted", YieldShare, Dimension.Number, "%"),
         new("resilience of the bolt", BoltResilience, Dimension.Compliance, "µm/kN"), new("resilience of the parts", PartResilience, Dimension.Compliance, "µm/kN"),
         new("load factor", LoadFactor, Dimension.Number, "%") { Remark = "of the working force comes on the bolt" },
-        Newtons("working force on one bolt", Force), Newtons("lost by embedding", Embedding), Newtons("change by heat", Thermal) with { Remark = Thermal == 0 ? "no working temperature known" : Thermal > 0 ? "gained" : "lost" },
-        Newtons("clamp left, least", ClampLeft) with { Remark = ClampLeft < 0 ? "the joint opens" : "" }, Newtons("bolt force in service, greatest", BoltForce),
-        Stress("stress while tightening, greatest", TighteningStress), Stress("stress in service, greatest", WorkingStress) with { Remark = Told("yield", Yield) },
-        Stress("stress amplitude", Amplitude) with { Remark = Told("borne for good", FatigueStrength) },
-        Stress("pressure under the head", HeadPressure) with { Remark = Told("face bears", HeadLimit) },
-        Length("thread engagement", Engagement) with { Remark = double.IsNaN(EngagementWanted) ? "" : $"bolt breaks first from {Print(EngagementWanted, Dimension.Length, "mm")}" },
+        Newtons("working force on one bolt", Force) with { Remark = ForceFrom }, Newtons("lost by embedding", Embedding), Newtons("change by heat", Thermal) with { Remark = Thermal == 0 ? "no working temperature known" : Thermal > 0 ? "gained" : "lost" },
+        Newtons(ClampLeftName, ClampLeft) with { Remark = ClampLeft < 0 ? "the joint opens" : "" }, Newtons("bolt force in service, greatest", BoltForce),
+        Stress(WhileTightening, TighteningStress), Stress(InService, WorkingStress) with { Limit = Held("yield ", Yield) },
+        Stress("stress amplitude", Amplitude) with { Limit = Held("borne for good ", FatigueStrength) },
+        Stress("pressure under the head", HeadPressure) with { Limit = Held("face bears ", HeadLimit) },
+        Length("thread engagement", Engagement) with { Limit = double.IsNaN(EngagementWanted) ? null : new("bolt breaks first from ", EngagementWanted, Dimension.Length, "mm") { Digits = 4 } },
         Newtons("force that strips the thread", Stripping),
         Length("stretch at the mean preload", Stretch),
         new("angle from snug to the mean preload", Angle, Dimension.Angle, "°"),
@@ -123,7 +132,9 @@ public sealed record JointFigures(string Key, string Thread)
     /// <param name="index">The joint.</param>
     public static JointFigures Of(View view, string index)
     {
-        double Known(Func<View, double> work) => JointFigures.Known(view, work);
+        var numbers = new JointNumbers(view);
+        double Known(Func<View, double> work) => numbers.Of(work);
+        var from = "";
         var trial = new View(view.Snapshot);
         _ = Sketch.Known(() => TightenedJoint.Preload(trial, index));
         return new JointFigures(index, ThreadWords(view, index))
@@ -135,7 +146,13 @@ public sealed record JointFigures(string Key, string Thread)
             BoltResilience = Known(v => TightenedJoint.Resilience(v, index).Bolt),
             PartResilience = Known(v => TightenedJoint.Resilience(v, index).Parts),
             LoadFactor = Known(v => WorkingJoint.Share(v, index, 1).LoadFactor),
-            Force = Known(v => WorkingJoint.Force(v, index).Greatest),
+            Force = Known(v =>
+            {
+                var force = WorkingForce.On(v, index);
+                from = force.From;
+                return force.Greatest;
+            }),
+            ForceFrom = from,
             Embedding = Known(v => TightenedJoint.EmbeddingLoss(v, index)),
             Thermal = Known(v => TightenedJoint.ThermalChange(v, index)),
             ClampLeft = Known(v => WorkingJoint.ClampLeft(v, index)),
@@ -151,16 +168,17 @@ public sealed record JointFigures(string Key, string Thread)
             Engagement = Known(v => v.Amount(Joint.Engagement, index)),
             EngagementWanted = Known(v => WorkingJoint.EngagementWanted(v, index)),
             Stripping = Known(v => WorkingJoint.StrippingForce(v, index)),
-            Stretch = Known(v => v.Work(JointDiagram.Stretch, TightenedJoint.Preload(v, index), TightenedJoint.Resilience(v, index).Bolt)),
+            Stretch = Known(v => v.Work(JointDiagram.Stretch, TightenedJoint.Preload(v, index), TightenedJoint.GaugedResilience(v, index))),
             Angle = Known(v => FromSnug(v, index)),
             Set = Known(v => Turned(v, index).Set),
             YieldAngle = Known(v => Turned(v, index).YieldAngle),
             Missing = !trial.Trace.Missing.Any() ? "" : $"Not known yet: wants {string.Join(", ", trial.Trace.Missing)}.",
+            Refused = numbers.Refused.Length > 0 ? $"Joint {index}: {numbers.Refused}" : "",
         };
     }
 
     /// <summary>A number that a computation of the checks gives; NaN when something that it takes is missing or out of range.</summary>
-    internal static double Known(View view, Func<View, double> work) => Sketch.Known(() => view.Try(v => work(v) is var number && !v.Trace.Missing.Any() ? number : double.NaN)) ?? double.NaN;
+    internal static double Known(View view, Func<View, double> work) => new JointNumbers(view).Of(work);
 
     /// <summary>"M10 × 1.25".</summary>
     internal static string ThreadWords(View view, string index) => view.AmountIf(Joint.Thread, index) is { } thread && view.AmountIf(Joint.Pitch, index) is { } pitch
@@ -186,7 +204,5 @@ public sealed record JointFigures(string Key, string Thread)
 
     private static Fact Length(string name, double value) => new(name, value, Dimension.Length, "mm");
 
-    private static string Told(string name, double value) => double.IsNaN(value) ? "" : $"{name} {Print(value, Dimension.Pressure, "MPa")}";
-
-    private static string Print(double value, Dimension dimension, string unit) => Figures.Print(value, dimension, unit, 4);
+    private static NumberInWords? Held(string words, double value) => double.IsNaN(value) ? null : new(words, value, Dimension.Pressure, "MPa") { Digits = 4 };
 }

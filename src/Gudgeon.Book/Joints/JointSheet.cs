@@ -11,7 +11,7 @@ namespace Gudgeon.Book.Joints;
 public sealed record JointSheet(IReadOnlyList<JointFigures> Joints)
 {
     /// <summary>What the figures rest on.</summary>
-    public const string Remark = "By VDI 2230-1 for concentric joints of one bolt: bending and eccentric loads are left out, and all bolts of a joint count alike. Least and greatest are by the scatter of the tightening method; heat counts against the joint where it loosens and against the bolt where it tightens.";
+    public const string Remark = "By VDI 2230-1 for concentric joints of one bolt: bending is left out but for a factor of prying, and all bolts of a joint count alike. Least and greatest are by the scatter of the tightening; heat counts against the joint where it loosens and against the bolt where it tightens.";
 
     /// <summary>What can hurt.</summary>
     public static string Caution => new BoltPreloadCheck().Caution;

@@ -63,6 +63,11 @@ public sealed record TighteningPlan(string Key, IReadOnlyList<BoltPlace> Places,
     /// <summary>What can hurt.</summary>
     public const string Caution = "Pull the wrench towards you, feet apart, the engine fast on its stand: a slip throws the hand into the fins. Bolts turned past yield are used once. Dry titanium galls: paste on thread and head, every time. Loosen in the reverse order, cold.";
 
+    /// <summary>How the bolts are numbered: stages and the small numbers of the drawing are bolt numbers.</summary>
+    public string Numbering => Places.Count > 0
+        ? $"Bolt 1 is the first place of {Joint.Layout.At(Key)}, and so on down it: the order of each stage gives these bolt numbers. In the drawing the large number is the turn at which a bolt comes, the small one which bolt it is. Chalk the bolt numbers on the part before the first stage."
+        : "The places of the bolts are not known: the order of each stage counts them as you number them; chalk the numbers on the part before the first stage.";
+
     /// <summary>What is seen to before the first stage.</summary>
     public static readonly IReadOnlyList<string> Before =
     [

@@ -24,7 +24,8 @@ public sealed record LubricantRow(string Lubricant, double Least, double Usual, 
 /// <param name="Facts">Where the torque goes, and how good it is.</param>
 /// <param name="Rows">The same torque on other lubricants.</param>
 /// <param name="Missing">What is wanted, in one sentence; empty when nothing is.</param>
-public sealed record TorqueSheet(string Key, IReadOnlyList<Fact> Facts, IReadOnlyList<LubricantRow> Rows, string Missing)
+/// <param name="Refused">What the formulas refuse, in sentences; empty when nothing is.</param>
+public sealed record TorqueSheet(string Key, IReadOnlyList<Fact> Facts, IReadOnlyList<LubricantRow> Rows, string Missing, string Refused)
 {
     /// <summary>What the table rests on.</summary>
     public const string Remark = "Friction ranges are the classes of VDI 2230, usual values common practice without a source; thread and head alike. A torque tester with the bolts, the washers and the lubricant in hand goes before any table.";
@@ -38,8 +39,8 @@ public sealed record TorqueSheet(string Key, IReadOnlyList<Fact> Facts, IReadOnl
         double Known(Func<View, double> work) => JointFigures.Known(view, work);
         var torque = Known(v => v.Amount(Joint.Torque, key));
         var preload = Known(v => TightenedJoint.Preload(v, key));
-        var missing = JointFigures.Of(view, key).Missing;
-        return new TorqueSheet(key, [.. Told(view, key, torque, preload)], [.. Enum.GetValues<Lubricant>().Select(l => Row(view, key, l, torque, preload))], missing);
+        var joint = JointFigures.Of(view, key);
+        return new TorqueSheet(key, [.. Told(view, key, torque, preload)], [.. Enum.GetValues<Lubricant>().Select(l => Row(view, key, l, torque, preload))], joint.Missing, joint.Refused);
     }
 
     private static LubricantRow Row(View view, string key, Lubricant lubricant, double torque, double preload)
@@ -47,7 +48,7 @@ public sealed record TorqueSheet(string Key, IReadOnlyList<Fact> Facts, IReadOnl
         var range = BoltFriction.Guide(lubricant);
         double Force(double friction, double given) => JointFigures.Known(view, v => v.Work(Tightening.Preload, given, v.Amount(Joint.Thread, key), v.Amount(Joint.Pitch, key), friction, friction, TightenedJoint.HeadDiameter(v, key)));
         var one = 1 / Force(range.Usual, 1);
-        var yield = JointFigures.Known(view, v => v.Work(AssemblyPreload.FromYield, v.Amount(Joint.YieldStrength, key), v.Amount(Joint.Thread, key), v.Amount(Joint.Pitch, key), range.Least, range.Least, TightenedJoint.HeadDiameter(v, key), 1.0).Preload);
+        var yield = JointFigures.Known(view, v => TightenedJoint.AtYield(v, key, 1, range.Least, range.Least).Preload);
         var most = Force(range.Least, torque);
         return new LubricantRow(EnumWords.Of(lubricant.ToString()), range.Least, range.Usual, range.Greatest, Force(range.Usual, torque), most, most / yield, preload * one, one / JointFigures.Known(view, v => v.Amount(Joint.Thread, key)));
     }

@@ -58,6 +58,9 @@ public sealed class View
         return double.IsNaN(value) ? null : value;
     }
 
+    /// <summary>± of a field as it was written (expanded, k = 2), SI; nought when none was written or the field is not known, and nothing is missing.</summary>
+    public double Spread(Field field, string index = "") => 2 * (Find(field, index, "none")?.Value.StandardUncertainty ?? 0);
+
     /// <summary>A whole number; 0 and noted as missing when it is not known.</summary>
     public int Count(Field field, string index = "") => Find(field, index, null)?.Value.Content is int count ? count : 0;
 

@@ -45,13 +45,34 @@ public static class AssemblyPreload
         [Quantity("thread friction", Dimension.Number, Symbol = "µG", Min = 0, Max = 1)] double threadFriction,
         [Quantity("head friction", Dimension.Number, Symbol = "µK", Min = 0, Max = 1)] double headFriction,
         [Quantity("head friction diameter", Dimension.Length, "mm", Symbol = "Dk", Above = 0)] double headDiameter,
-        [Quantity("share of yield", Dimension.Number, Symbol = "ν", Above = 0, Max = 1)] double utilisation = 0.9)
+        [Quantity("share of yield", Dimension.Number, Symbol = "ν", Above = 0, Max = 1)] double utilisation = 0.9) =>
+        FromYield(yieldStrength, diameter, pitch, threadFriction, headFriction, headDiameter, utilisation, MetricThread.Sizes(diameter, pitch).StressDiameter);
+
+    /// <summary>Preload and torque that use a share of the yield strength in the weakest section: that of the thread, or of a thinner shank.</summary>
+    /// <param name="yieldStrength">Yield strength of the bolt, Pa.</param>
+    /// <param name="diameter">Thread diameter, m.</param>
+    /// <param name="pitch">Pitch, m.</param>
+    /// <param name="threadFriction">Friction in the thread.</param>
+    /// <param name="headFriction">Friction under the head or nut that is turned.</param>
+    /// <param name="headDiameter">Mean diameter of the head friction, m.</param>
+    /// <param name="utilisation">Share of the yield strength; 0.9 for torque tightening, 1 for yield tightening.</param>
+    /// <param name="section">Diameter of the weakest section, m: tension on its area, torsion on its modulus.</param>
+    [Formula("assembly preload of the weakest section", "FM = π / 4 d0^2 ν Rp / sqrt(1 + 3 (1.5 d2 / d0 (P / (π d2) + 1.155 µG))^2); MA = FM (P / (2 π) + 0.577 d2 µG + Dk µK / 2)", "VDI 2230-1:2003, section 5.4, R8: A0 and d0 of the smallest section that counts", Provenance = Provenance.FromMemory, Validity = "d2 = d - 0.649519 P; torsion on the plastic section π d0^3 / 12, the same torque in thread and shank")]
+    public static YieldPreload FromYield(
+        [Quantity("yield strength", Dimension.Pressure, "MPa", Symbol = "Rp", Above = 0)] double yieldStrength,
+        [Quantity("thread diameter", Dimension.Length, "mm", Symbol = "d", Above = 0)] double diameter,
+        [Quantity("pitch", Dimension.Length, "mm", Symbol = "P", Above = 0)] double pitch,
+        [Quantity("thread friction", Dimension.Number, Symbol = "µG", Min = 0, Max = 1)] double threadFriction,
+        [Quantity("head friction", Dimension.Number, Symbol = "µK", Min = 0, Max = 1)] double headFriction,
+        [Quantity("head friction diameter", Dimension.Length, "mm", Symbol = "Dk", Above = 0)] double headDiameter,
+        [Quantity("share of yield", Dimension.Number, Symbol = "ν", Above = 0, Max = 1)] double utilisation,
+        [Quantity("diameter of the weakest section", Dimension.Length, "mm", Symbol = "d0", Above = 0)] double section)
     {
-        var sizes = MetricThread.Sizes(diameter, pitch);
-        var slope = (pitch / (Math.PI * sizes.PitchDiameter)) + (threadFriction / MetricThread.CosFlank);
-        var shearRatio = 1.5 * sizes.PitchDiameter / sizes.StressDiameter * slope;
+        var pitchDiameter = MetricThread.Sizes(diameter, pitch).PitchDiameter;
+        var slope = (pitch / (Math.PI * pitchDiameter)) + (threadFriction / MetricThread.CosFlank);
+        var shearRatio = 1.5 * pitchDiameter / section * slope;
         var stress = utilisation * yieldStrength / Math.Sqrt(1 + (3 * shearRatio * shearRatio));
-        var preload = stress * sizes.StressArea;
+        var preload = stress * MetricThread.Circle(section);
         var torque = Tightening.Torque(preload, diameter, pitch, threadFriction, headFriction, headDiameter).Torque;
         return new YieldPreload(preload, torque, stress, stress * shearRatio);
     }

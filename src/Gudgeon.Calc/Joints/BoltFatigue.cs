@@ -15,7 +15,7 @@ public static class BoltFatigue
 
     /// <summary>Permissible stress amplitude of a bolt whose thread was rolled after heat treatment, Pa.</summary>
     /// <param name="diameter">Thread diameter, m.</param>
-    /// <param name="meanLoad">Mean bolt force, N.</param>
+    /// <param name="meanLoad">Mean bolt force, N; from 0.3 to 1 of the yield load.</param>
     /// <param name="yieldLoad">Bolt force at yield, N.</param>
     [Formula("bolt fatigue strength, rolled after heat treatment", "σA = (2 - Fm / Fy) 0.85 (150 / d + 45)", "VDI 2230-1:2003, eq. 5.5/21", Provenance = Provenance.FromMemory, Validity = "d in mm and σA in MPa; mean load between 0.3 and 1 of the yield load")]
     [return: Quantity("stress amplitude", Dimension.Pressure, "MPa", Symbol = "σA")]
@@ -25,6 +25,7 @@ public static class BoltFatigue
         [Quantity("yield load", Dimension.Force, "kN", Symbol = "Fy", Above = 0)] double yieldLoad)
     {
         FormulaDomainException.Unless(meanLoad <= yieldLoad, "mean bolt force: must not be greater than the yield load");
+        FormulaDomainException.Unless(meanLoad >= 0.3 * yieldLoad, "mean bolt force: must be at least 0.3 of the yield load, where the rule begins");
         return (2 - (meanLoad / yieldLoad)) * RolledBefore(diameter);
     }
 

@@ -32,18 +32,20 @@ public enum MatingThread
 /// <param name="Engaged">Engaged thread of the bolt, m/N.</param>
 /// <param name="Mating">Engaged thread of the nut or tapped hole, m/N.</param>
 /// <param name="Total">Sum, m/N.</param>
+/// <param name="Gauged">What a gauge over both ends of the bolt sees, m/N.</param>
 public readonly record struct BoltResilienceParts(
     [Quantity("resilience of the head", Dimension.Compliance, "mm/N", Symbol = "δK")] double Head,
     [Quantity("resilience of the shank", Dimension.Compliance, "mm/N", Symbol = "δ1")] double Shank,
     [Quantity("resilience of the free thread", Dimension.Compliance, "mm/N", Symbol = "δG")] double Thread,
     [Quantity("resilience of the engaged thread", Dimension.Compliance, "mm/N", Symbol = "δ3")] double Engaged,
     [Quantity("resilience of the mating thread", Dimension.Compliance, "mm/N", Symbol = "δM")] double Mating,
-    [Quantity("bolt resilience", Dimension.Compliance, "mm/N", Symbol = "δS")] double Total);
+    [Quantity("bolt resilience", Dimension.Compliance, "mm/N", Symbol = "δS")] double Total,
+    [Quantity("resilience over both ends", Dimension.Compliance, "mm/N", Symbol = "δL", Help = "what a gauge over both ends of the bolt sees")] double Gauged);
 
 /// <summary>How much a bolt gives per newton.</summary>
 public static class BoltResilience
 {
-    private const string Expression = "δK = lK / (E AN); δ1 = l1 / (E A1); δG = lG / (E A3); δ3 = 0.5 d / (E A3); δM = lM / (EM AN); δS = δK + δ1 + δG + δ3 + δM";
+    private const string Expression = "δK = lK / (E AN); δ1 = l1 / (E A1); δG = lG / (E A3); δ3 = 0.5 d / (E A3); δM = lM / (EM AN); δL = δK + δ1 + δG + δ3; δS = δL + δM";
     private const string Source = "VDI 2230-1:2003, section 5.1.1";
     private const string Validity = "AN = π d^2 / 4, A3 at the thread root, A1 of the shank; lK 0.5 d hexagon, 0.4 d socket; lM 0.33 d tapped hole, 0.4 d nut";
 
@@ -129,7 +131,12 @@ public static class BoltResilience
         var thread = Bar(threadLength, modulus, core);
         var engaged = Bar(0.5 * diameter, modulus, core);
         var matingPart = Bar((mating == MatingThread.Nut ? 0.4 : 0.33) * diameter, matingModulus, diameter);
-        return new BoltResilienceParts(headPart, shank, thread, engaged, matingPart, headPart + shank + thread + engaged + matingPart);
+
+        // δ3 is what the bolt itself gives in the engaged thread, up to its end: its force dies out over about d, which is
+        // 0.5 d of core under the whole of it. δM is how far the flanks and the nut or the tapped part give way beside it:
+        // that moves the bolt as a whole and makes it no longer, so that a gauge over both ends does not see it.
+        var gauged = headPart + shank + thread + engaged;
+        return new BoltResilienceParts(headPart, shank, thread, engaged, matingPart, gauged + matingPart, gauged);
     }
 
     private static double Bar(double length, double modulus, double diameter) => length / (modulus * MetricThread.Circle(diameter));

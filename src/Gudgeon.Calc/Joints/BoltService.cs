@@ -55,7 +55,7 @@ public static class BoltService
     /// <param name="loadFactor">Load factor Φn.</param>
     /// <param name="axialForce">Greatest working force per bolt, N.</param>
     /// <param name="thermal">Preload gained by warming up, N; negative for a loss.</param>
-    [Formula("greatest bolt force in service", "FS = FM + Φ FA + ΔF", "VDI 2230-1:2003, R8/1; embedding is left out, on the safe side", Provenance = Provenance.FromMemory)]
+    [Formula("greatest bolt force in service", "FS = FM + Φ FA + ΔF", "VDI 2230-1:2003, R8/1; embedding is left out, on the safe side", Provenance = Provenance.FromMemory, Validity = "until the joint opens; past it take the bolt force at work")]
     [return: Quantity("greatest bolt force", Dimension.Force, "kN", Symbol = "FS")]
     public static double GreatestForce(
         [Quantity("greatest preload", Dimension.Force, "kN", Symbol = "FM", Min = 0)] double preload,
@@ -63,6 +63,18 @@ public static class BoltService
         [Quantity("axial force per bolt", Dimension.Force, "kN", Symbol = "FA")] double axialForce,
         [Quantity("preload gained by warming up", Dimension.Force, "N", Symbol = "ΔF")] double thermal = 0) =>
         preload + (loadFactor * axialForce) + thermal;
+
+    /// <summary>Force of a bolt under a working force, N: its share of it while the joint is shut, all of it once the joint has opened.</summary>
+    /// <param name="preload">Preload that is left without the working force, N; nought when it is lost.</param>
+    /// <param name="loadFactor">Load factor Φn.</param>
+    /// <param name="axialForce">Working force per bolt, N; negative where it presses the joint together.</param>
+    [Formula("bolt force at work", "FS = max(FV + Φ FA, FA, 0)", "joint diagram: the clamp FV - (1 - Φ) FA cannot be less than nought, nor can the bolt push; VDI 2230-1:2003, R3", Provenance = Provenance.Definition, Validity = "one concentric bolt; a joint that opens on one side first is not counted")]
+    [return: Quantity("bolt force", Dimension.Force, "kN", Symbol = "FS")]
+    public static double ForceAtWork(
+        [Quantity("preload left", Dimension.Force, "kN", Symbol = "FV", Min = 0)] double preload,
+        [Quantity("load factor", Dimension.Number, Symbol = "Φ", Min = 0, Max = 1)] double loadFactor,
+        [Quantity("axial force per bolt", Dimension.Force, "kN", Symbol = "FA")] double axialForce) =>
+        Math.Max(0, Math.Max(preload + (loadFactor * axialForce), axialForce));
 
     /// <summary>Clamp left in the parting plane, N; negative when the joint has opened.</summary>
     /// <param name="least">Least preload after scatter, N.</param>

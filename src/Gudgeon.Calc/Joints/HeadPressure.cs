@@ -57,6 +57,14 @@ public static class HeadPressure
         return force / (MetricThread.Circle(bearingDiameter) - MetricThread.Circle(hole));
     }
 
+    /// <summary>Force that the face under the head must bear when the bolt is tightened to yield, N.</summary>
+    /// <param name="preload">Preload at 90 % of the yield strength, torsion counted, N.</param>
+    [Formula("head force of a bolt tightened to yield", "F = 1.4 FM", "VDI 2230-1:2003, R10: yield strength above its minimum, hardening and the share of the torsion that goes", Provenance = Provenance.FromMemory, Validity = "bolts tightened to yield or by an angle")]
+    [return: Quantity("greatest force under the head", Dimension.Force, "kN", Symbol = "F")]
+    public static double ForceAtYield(
+        [Quantity("preload at 90 % of yield", Dimension.Force, "kN", Symbol = "FM", Min = 0)] double preload) =>
+        1.4 * preload;
+
     /// <summary>Pressure that a face bears without creeping, Pa.</summary>
     /// <param name="material">What the head rests on.</param>
     [Formula("head pressure limit", "pG", "guide values of VDI 2230-1:2003, table A9, as reprinted in a fastener catalogue", Validity = "holes without chamfer, parts wide enough, room temperature", Caution = "Aluminium softens: at 150 °C expect a quarter less (common practice, no source).")]

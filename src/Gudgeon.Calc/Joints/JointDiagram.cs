@@ -94,7 +94,7 @@ public static class JointDiagram
     /// <summary>Stretch of a bolt under preload, m.</summary>
     /// <param name="preload">Bolt force, N.</param>
     /// <param name="boltResilience">Resilience of the bolt, m/N.</param>
-    [Formula("bolt stretch", "fS = F δS", "definition of resilience; VDI 2230-1:2003, section 5.1.1", Provenance = Provenance.Definition, Caution = "Includes head and engaged thread; a micrometer over both ends sees a little less.")]
+    [Formula("bolt stretch", "fS = F δS", "definition of resilience; VDI 2230-1:2003, section 5.1.1", Provenance = Provenance.Definition, Caution = "For what a gauge over both ends reads take the resilience without the mating thread.")]
     [return: Quantity("bolt stretch", Dimension.Length, "mm", Symbol = "fS")]
     public static double Stretch(
         [Quantity("preload", Dimension.Force, "kN", Symbol = "F", Min = 0)] double preload,
@@ -104,7 +104,7 @@ public static class JointDiagram
     /// <summary>Preload from a measured stretch, N.</summary>
     /// <param name="stretch">Stretch, m.</param>
     /// <param name="boltResilience">Resilience of the bolt, m/N.</param>
-    [Formula("preload from stretch", "F = fS / δS", "definition of resilience; VDI 2230-1:2003, section 5.1.1", Provenance = Provenance.Definition)]
+    [Formula("preload from stretch", "F = fS / δS", "definition of resilience; VDI 2230-1:2003, section 5.1.1", Provenance = Provenance.Definition, Caution = "For a stretch read over both ends take the resilience without the mating thread, which the gauge does not see.")]
     [return: Quantity("preload", Dimension.Force, "kN", Symbol = "F")]
     public static double FromStretch(
         [Quantity("bolt stretch", Dimension.Length, "mm", Symbol = "fS", Min = 0)] double stretch,

@@ -94,6 +94,14 @@ public static class ThreadStripping
         [Quantity("pitch", Dimension.Length, "mm", Symbol = "P", Above = 0)] double pitch) =>
         diameter + (1.5 * MetricThread.CosFlank * pitch);
 
+    /// <summary>Greatest tensile strength that a bolt of a specified least strength may have, Pa.</summary>
+    /// <param name="least">Specified tensile strength, Pa.</param>
+    [Formula("greatest tensile strength of a bolt", "Rmax = 1.2 Rm", "VDI 2230-1:2003, R11", Provenance = Provenance.FromMemory, Validity = "where the bolts of the batch were not pulled; classes 8.8 to 12.9, for other metals common practice without a source")]
+    [return: Quantity("greatest tensile strength", Dimension.Pressure, "MPa", Symbol = "Rmax")]
+    public static double GreatestStrength(
+        [Quantity("tensile strength of the bolt", Dimension.Pressure, "MPa", Symbol = "Rm", Above = 0)] double least) =>
+        1.2 * least;
+
     /// <summary>Engagement of two threads of different strength at which the bolt breaks before either strips, m.</summary>
     /// <param name="boltStrength">Greatest tensile strength of the bolt, Pa.</param>
     /// <param name="stressArea">Stress area, m².</param>

@@ -13,7 +13,7 @@ public class BoltCheckTests
         ("joint[plate].tensileStrength", "1040 MPa"),
         ("joint[plate].modulus", "205 GPa"),
         ("joint[plate].grip", "80 mm"),
-        ("joint[plate].engagement", "21 mm"),
+        ("joint[plate].engagement", "24 mm"),
         ("joint[plate].tappedStrength", "270 MPa"),
         ("joint[plate].bearingDiameter", "16 mm"),
         ("joint[plate].holeDiameter", "11 mm"),

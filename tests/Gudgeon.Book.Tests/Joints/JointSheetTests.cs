@@ -1,4 +1,5 @@
 using Gudgeon.Book.Build;
+using Gudgeon.Book.Checks;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
@@ -167,6 +168,71 @@ public class JointSheetTests
         Assert.Equal(13e3, working.Force[1] - working.Force[0], 1e-6);
         Assert.Equal(joint.ClampLeft, working.Force[0], 1e-6);
         Assert.All(lines.Where(l => l != working), l => Assert.Equal(0, l.Force[^1]));
+    }
+
+    // The foot of the working force lies on the line of the least clamp, its top on that of the bolt, wherever the force enters.
+    [Theory]
+    [InlineData("1")]
+    [InlineData("0.5")]
+    [InlineData("0.3")]
+    public void The_working_force_stands_between_the_lines(string introduction)
+    {
+        var lines = DiagramLine.Of(JointFigures.Of(new View(Plain.Set(("joint[plate].loadIntroduction", introduction)).Now()), "plate"));
+        var (settled, working) = (lines.Single(l => l.Name == "least, losses off"), lines.Single(l => l.Name == DiagramLine.WorkingForce));
+        var (peak, end) = (settled.Stretch[1], settled.Stretch[2]);
+        Assert.Equal(settled.Force[1] * (end - working.Stretch[0]) / (end - peak), working.Force[0], 1e-6);
+        Assert.Equal(settled.Force[1] * working.Stretch[1] / peak, working.Force[1], 1e-6);
+    }
+
+    [Fact]
+    public void Heat_that_is_gained_is_drawn()
+    {
+        var warm = Plain.Set(("joint[plate].expansion", "12.3 µm/(m·K)"), ("joint[plate].clampedExpansion", "21 µm/(m·K)"), ("joint[plate].partTemperature", "100 °C"));
+        var joint = JointFigures.Of(new View(warm.Now()), "plate");
+        Assert.Equal(joint.Greatest + 6083, DiagramLine.Of(joint).Single(l => l.Name == "most, heat added").Force[1], 12.0);
+        Assert.DoesNotContain("most, heat added", DiagramLine.Of(JointFigures.Of(new View(Plain.Now()), "plate")).Select(l => l.Name));
+    }
+
+    [Fact]
+    public void A_joint_that_opens_is_drawn_with_all_of_the_force_on_the_bolt()
+    {
+        var working = DiagramLine.Of(JointFigures.Of(new View(Plain.Set(("joint[plate].axialForce", "60 kN")).Now()), "plate")).Single(l => l.Name == DiagramLine.WorkingForce);
+        Assert.Equal([0.0, 60e3], working.Force);
+    }
+
+    [Theory]
+    [InlineData("holeDiameter", "17 mm", "bearing face diameter")]
+    [InlineData("pitch", "20 mm", "pitch")]
+    public void What_cannot_be_is_told_and_not_left_blank(string field, string value, string quantity)
+    {
+        var view = new View(Plain.Set(($"joint[plate].{field}", value)).Now());
+        Assert.StartsWith($"Joint plate: {quantity}: must be ", JointFigures.Of(view, "plate").Refused, StringComparison.Ordinal);
+        Assert.Equal(JointFigures.Of(view, "plate").Refused, TorqueSheet.Of(view, "plate").Refused);
+        Assert.Empty(JointFigures.Of(new View(Plain.Now()), "plate").Refused);
+        Assert.Empty(JointFigures.Of(new View(Plain.Without("joint[plate].holeDiameter").Now()), "plate").Refused);
+    }
+
+    // 60 N·m on M10 × 1.25 of class 10.9; of aluminium 7075 the same torque is past yield.
+    [Fact]
+    public void Other_bolts_are_told_whether_they_hold()
+    {
+        var sheet = SwapSheet.Of(Plain, new DutyDesk(), "plate", SwapMaterial.Of("aluminium 7075"));
+        var (now, same, share) = (sheet.Columns[0].By(SwapVerdict.Tightening)!, sheet.Columns[1].By(SwapVerdict.Tightening)!, sheet.Columns[3].By(SwapVerdict.Tightening)!);
+        Assert.Equal(Verdict.Holds, now.Verdict);
+        Assert.Equal(Verdict.FallsShort, same.Verdict);
+        Assert.Equal(now.Reserve, share.Reserve, 1e-6);
+        Assert.Contains("same torque: falls short by greatest bolt preload while tightening", string.Join(' ', sheet.FallsShort), StringComparison.Ordinal);
+        Assert.Equal(Verdict.NotKnownYet, sheet.Columns[1].By("bolt-fatigue")!.Verdict);
+        Assert.DoesNotContain(sheet.FallsShort, s => s.StartsWith("now", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Limits_stand_in_the_units_of_the_reader()
+    {
+        var fact = JointFigures.Of(new View(Plain.Now()), "plate").Facts.Single(f => f.Name == JointFigures.InService);
+        Assert.Equal("yield 940 MPa", fact.Beside(imperial: false));
+        Assert.Equal("yield 136335 psi", fact.Beside(imperial: true));
+        Assert.Contains("goes 0.787", Assert.Single(BoltList.Of(new View(Plain.Now())).Lines).RemarkIn(imperial: true), StringComparison.Ordinal);
     }
 
     [Fact]

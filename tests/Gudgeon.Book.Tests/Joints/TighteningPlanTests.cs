@@ -37,10 +37,44 @@ public class TighteningPlanTests
     }
 
     [Fact]
-    public void A_spiral_goes_from_neighbour_to_neighbour_and_says_so()
+    public void Round_and_round_goes_from_neighbour_to_neighbour_and_is_told() =>
+        Assert.Contains("twice in a row", Assert.Single(BoltOrder.Troubles(Circle(8), [1, 2, 3, 4, 5, 6, 7, 8])), StringComparison.Ordinal);
+
+    public static TheoryData<int> Sizes => [.. Enumerable.Range(4, 17)];
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void A_spiral_alternates_between_opposite_sides(int bolts)
     {
-        var places = Circle(8);
-        Assert.Contains("twice in a row", Assert.Single(BoltOrder.Troubles(places, BoltOrder.Of(Joint.Spiral, places))), StringComparison.Ordinal);
+        var rows = Places([.. Enumerable.Range(0, bolts).Select(i => ((i / 2 * 60.0) - (bolts * 15), i % 2 == 0 ? 42.0 : -42.0))]);
+        var middle = Places([(0, 0), .. Enumerable.Range(0, bolts - 1).Select(i => (60 * Math.Cos(2 * Math.PI * i / (bolts - 1)), 60 * Math.Sin(2 * Math.PI * i / (bolts - 1))))]);
+        foreach (var places in new[] { Circle(bolts), rows, middle })
+        {
+            Assert.Empty(BoltOrder.Troubles(places, BoltOrder.Of(Joint.Spiral, places)));
+        }
+
+        var (round, order) = (Circle(bolts), BoltOrder.Of(Joint.Spiral, Circle(bolts)));
+        Assert.InRange(Math.Abs(round[order[0] - 1].To(round[order[1] - 1])), 0.095, 0.121);
+    }
+
+    // Eight round a circle, the first of them at the least bearing: each is followed by the one across from it.
+    [Fact]
+    public void A_spiral_of_eight() => Assert.Equal([6, 2, 7, 3, 8, 4, 1, 5], BoltOrder.Of(Joint.Spiral, Circle(8)));
+
+    [Fact]
+    public void A_spiral_begins_in_the_middle_and_passes_on_the_twin()
+    {
+        var order = BoltOrder.Of(Joint.Spiral, TwinHead);
+        Assert.Equal([3, 4, 5, 6], order.Take(4).Order());
+        Assert.Empty(BoltOrder.Troubles(TwinHead, order));
+        Assert.Empty(TighteningPlan.Of(new View(DemoBooks.Heron.Book.Set(("joint[cover].order", "spiral")).Now()), "cover").Troubles);
+    }
+
+    [Fact]
+    public void The_plan_says_how_bolts_are_numbered()
+    {
+        Assert.StartsWith("Bolt 1 is the first place of joint[head].layout", TighteningPlan.Of(new View(DemoBooks.Heron.Now), "head").Numbering, StringComparison.Ordinal);
+        Assert.Contains("as you number them", TighteningPlan.Of(new View(DemoBooks.Heron.Now), "rod").Numbering, StringComparison.Ordinal);
     }
 
     [Fact]

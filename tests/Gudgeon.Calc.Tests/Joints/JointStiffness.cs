@@ -37,6 +37,7 @@ public class JointStiffness
         var stepped = BoltResilience.OfSteppedBolt(10e-3, 1.25e-3, [one, two], [8e-3, 8e-3], 25e-3, 205e9, 72e9, head, mating);
         Assert.Equal(plain.Total, stepped.Total, plain.Total * 1e-12);
         Assert.Equal(plain.Total, plain.Head + plain.Shank + plain.Thread + plain.Engaged + plain.Mating, plain.Total * 1e-12);
+        Assert.Equal(plain.Total - plain.Mating, plain.Gauged, plain.Total * 1e-12);
     });
 
     [Fact]

@@ -80,6 +80,24 @@ public class LayersAndAngles
         Assert.True(ThreadStripping.Wanted(1040e6, area, insert.Internal, shear.External, 150e6) < wanted);
     }
 
+    [Fact]
+    public void A_mean_load_below_the_rule_is_refused()
+    {
+        Assert.Equal(1.7 * BoltFatigue.RolledBefore(10e-3), BoltFatigue.RolledAfter(10e-3, 15e3, 50e3), 1.0);
+        Assert.Contains("0.3 of the yield load", Assert.Throws<FormulaDomainException>(() => BoltFatigue.RolledAfter(10e-3, 4e3, 50e3)).Message, StringComparison.Ordinal);
+    }
+
+    // Shut by the load factor, open by all of it, and no jump between: the clamp is nought where both are the same.
+    [Fact]
+    public void Past_lifting_the_bolt_carries_all()
+    {
+        const double Preload = 10e3, Factor = 0.1;
+        Assert.Equal(10.5e3, BoltService.ForceAtWork(Preload, Factor, 5e3), 1e-9);
+        Assert.Equal(Preload / (1 - Factor), BoltService.ForceAtWork(Preload, Factor, Preload / (1 - Factor)), 1e-9);
+        Assert.Equal(25e3, BoltService.ForceAtWork(Preload, Factor, 25e3));
+        Assert.Equal(0, BoltService.ForceAtWork(0, Factor, -5e3));
+    }
+
     [Theory]
     [InlineData(BoltHead.Hexagon)]
     [InlineData(BoltHead.Socket)]

@@ -40,6 +40,12 @@ public sealed class JointVerbs : IDisposable
         Assert.Equal(4, json.GetProperty("stages").GetArrayLength());
         Assert.Equal("torque", json.GetProperty("stages")[0].GetProperty("kind").GetString());
         Assert.Equal(8, json.GetProperty("places").GetArrayLength());
+
+        // Turn and bolt stand both in the drawing, so that it cannot be read against the printed order.
+        Assert.Contains("Bolt 1 is the first place of joint[head].layout", said, StringComparison.Ordinal);
+        var drawn = XDocument.Parse(_workshop.Read("plan.svg")).Root!.Value;
+        Assert.All(Enumerable.Range(1, 8), n => Assert.Contains($"bolt {n}", drawn, StringComparison.Ordinal));
+        Assert.Contains("Large: turn; small: bolt", drawn, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -69,10 +75,41 @@ public sealed class JointVerbs : IDisposable
         var said = _workshop.Good("joints", "swap", "heron.json", "--joint", "cover", "--material", "titanium", "--svg", "swap.svg");
         Assert.Matches(@"now +same torque +same preload +same share of yield", said);
         Assert.Contains("Caution: Titanium galls", said, StringComparison.Ordinal);
-        Assert.Contains("thread diameter", _workshop.Good("joints", "swap", "heron.json", "--joint", "head", "--set", "thread=11mm").ToLowerInvariant(), StringComparison.Ordinal);
+        Assert.Contains("thread diameter", _workshop.Good("joints", "swap", "heron.json", "--joint", "head", "--set", "thread=11mm; engagement=32mm").ToLowerInvariant(), StringComparison.Ordinal);
         var outcome = _workshop.Run("joints", "swap", "heron.json", "--joint", "cover");
         Assert.Equal(2, outcome.Code);
         Assert.Contains("--material", outcome.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OtherBoltsThatFallShortSaySo()
+    {
+        var outcome = _workshop.Run("joints", "swap", "heron.json", "--joint", "mount", "--material", "aluminium 7075");
+        Assert.Equal(3, outcome.Code);
+        Assert.Matches(@"stress while tightening, greatest +\S+ MPa, holds", outcome.Output);
+        Assert.Matches(@"reserve: greatest bolt preload while tightening +[\d.]+ holds", outcome.Output);
+        Assert.Matches(@"(?m)^same \S.*: falls short by ", outcome.Output);
+    }
+
+    [Fact]
+    public void LimitsStandInInchUnitsWhenAskedFor()
+    {
+        var said = _workshop.Good("joints", "bolts", "heron.json", "--joint", "mount", "--imperial");
+        Assert.Matches(@"stress in service, greatest +\d+ psi +yield \d+ psi", said);
+        Assert.DoesNotContain("MPa", said, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\d mm", said);
+    }
+
+    [Fact]
+    public void WhatCannotBeIsToldAndIsAFailure()
+    {
+        _workshop.Good("set", "heron.json", "joint[mount].holeDiameter", "17 mm");
+        foreach (var verb in new[] { "bolts", "torque" })
+        {
+            var outcome = _workshop.Run("joints", verb, "heron.json", "--joint", "mount");
+            Assert.Equal(3, outcome.Code);
+            Assert.Contains("Joint mount: bearing face diameter: must be greater than the hole diameter.", outcome.Output, StringComparison.Ordinal);
+        }
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public sealed class BoltWorkingStressCheck : Check
     public override Judgement Examine(View view, string index)
     {
         var stress = WorkingJoint.Stress(view, index).Combined;
-        return Judgement.AtMost("combined stress in service", stress, view.Amount(Joint.YieldStrength, index), Dimension.Pressure, "MPa", "yield strength") with { Remark = Motion.PeakPressureCheck.At(WorkingJoint.Force(view, index).Speed) };
+        return Judgement.AtMost("combined stress in service", stress, view.Amount(Joint.YieldStrength, index), Dimension.Pressure, "MPa", "yield strength") with { Remark = WorkingForce.On(view, index).From };
     }
 }
 
@@ -36,7 +36,7 @@ public sealed class BoltFatigueCheck : Check
 
     public override string Family => "joints";
 
-    public override string Source => "VDI 2230-1:2003 R9, thread rolled before heat treatment (from memory); other metals by their own figure";
+    public override string Source => "VDI 2230-1:2003 R9, thread rolled before heat treatment (from memory); the bolt tightened least, which carries all of the force where the joint opens; other metals by their own figure";
 
     public override IEnumerable<string> Instances(View view) => Checks.Instances.Named(view, Joint.Torque.Subject);
 
@@ -46,7 +46,10 @@ public sealed class BoltFatigueCheck : Check
         WorkingJoint.FatigueStrength(view, index),
         Dimension.Pressure,
         "MPa",
-        view.Knows(Joint.FatigueStrength, index) ? "as the book has it" : "0.85 (150 / d + 45) MPa, while the joint stays shut") with { Remark = Motion.PeakPressureCheck.At(WorkingJoint.Force(view, index).Speed) };
+        view.Knows(Joint.FatigueStrength, index) ? "as the book has it" : "0.85 (150 / d + 45) MPa") with { Remark = Remark(view, index) };
+
+    private static string Remark(View view, string index) =>
+        string.Join("; ", new[] { WorkingForce.On(view, index).From, WorkingJoint.ClampLeft(view, index) < 0 ? "the joint opens" : "" }.Where(words => words.Length > 0));
 }
 
 /// <summary>The pressure under the head, against what the face bears without creeping.</summary>
@@ -58,7 +61,7 @@ public sealed class BoltHeadPressureCheck : Check
 
     public override string Family => "joints";
 
-    public override string Source => "VDI 2230-1:2003 R10 and table A9 (limits read in a reprint)";
+    public override string Source => "VDI 2230-1:2003 R10 (1.4 times the preload at 90 % of yield for a bolt turned by an angle, from memory) and table A9 (limits read in a reprint)";
 
     public override IEnumerable<string> Instances(View view) => Checks.Instances.Named(view, Joint.Torque.Subject);
 
@@ -78,7 +81,7 @@ public sealed class ThreadStrippingCheck : Check
 
     public override string Family => "joints";
 
-    public override string Source => "FED-STD-H28/2B shear areas at 6g/6H limits; the bolt must break first: VDI 2230-1:2003 R11 (from memory)";
+    public override string Source => "FED-STD-H28/2B shear areas at 6g/6H limits; the bolt must break first, also at 1.2 times its tensile strength: VDI 2230-1:2003 R11 (from memory)";
 
     public override string Caution => "A thread that strips lets go at once and the wrench with it: pull, do not push. Stripped threads in a case are repaired with inserts, not with a longer bolt alone.";
 
@@ -100,7 +103,7 @@ public sealed class JointClampLeftCheck : Check
 
     public override IEnumerable<string> Instances(View view) => Checks.Instances.Named(view, Joint.Torque.Subject).Where(i => i.Length > 0 && !WorkingJoint.Holds(view, i));
 
-    public override Judgement Examine(View view, string index) => Judgement.AtLeast("clamp left at one bolt", WorkingJoint.ClampLeft(view, index), view.Amount(Joint.ClampWanted, index), Dimension.Force, "kN", "what the joint must keep");
+    public override Judgement Examine(View view, string index) => Judgement.AtLeast("clamp left at one bolt", WorkingJoint.ClampLeft(view, index), view.Amount(Joint.ClampWanted, index), Dimension.Force, "kN", "what the joint must keep") with { Remark = WorkingForce.On(view, index).From };
 }
 
 /// <summary>The preload of a mean bolt at working temperature, between what the joint wants and the bolt's yield.</summary>
@@ -121,7 +124,7 @@ public sealed class JointThermalCheck : Check
     public override Judgement Examine(View view, string index)
     {
         var warm = TightenedJoint.Preload(view, index) - TightenedJoint.EmbeddingLoss(view, index) + TightenedJoint.ThermalChange(view, index);
-        var force = WorkingJoint.Force(view, index).Greatest;
+        var force = WorkingForce.On(view, index).Greatest;
         var share = WorkingJoint.Share(view, index, force);
         var wanted = view.Work(JointDiagram.Required, WorkingJoint.Holds(view, index) ? 0.0 : view.Amount(Joint.ClampWanted, index), Math.Max(0, force), share.LoadFactor, 0.0, 1.0, 0.0);
         return Judgement.Between("preload when warm", warm, wanted.Least, view.Work(BoltService.YieldLoad, TightenedJoint.Section(view, index), view.Amount(Joint.YieldStrength, index)), Dimension.Force, "kN", "what the joint wants, and the bolt's yield load");

@@ -14,7 +14,7 @@ public sealed class BoltPreloadCheck : Check
 
     public override string Family => "joints";
 
-    public override string Source => "VDI 2230-1:2003 R7/R8 (90 % of yield with torsion), scatter by tightening method, table A8 (from memory)";
+    public override string Source => "VDI 2230-1:2003 R7/R8 (90 % of yield with torsion, in the weaker of thread and shank), scatter by tightening method, table A8 (from memory)";
 
     public override string Caution => "A wrench that slips or a bolt that lets go throws the hand into the fins: pull, do not push, and replace bolts that the maker calls single-use.";
 

@@ -13,7 +13,7 @@ internal static class TightenedJoint
     {
         if (view.AmountIf(Joint.Stretch, index) is { } stretch)
         {
-            return view.Work(JointDiagram.FromStretch, stretch, Resilience(view, index).Bolt);
+            return view.Work(JointDiagram.FromStretch, stretch, GaugedResilience(view, index));
         }
 
         return Turned(view, index) ? ByAngle(view, index).Preload : FromTorque(view, index);
@@ -41,15 +41,19 @@ internal static class TightenedJoint
     }
 
     /// <summary>Preload and torque at a share of the bolt's yield strength, torsion counted.</summary>
-    public static YieldPreload AtYield(View view, string index, double share) => view.Work(
+    public static YieldPreload AtYield(View view, string index, double share) => AtYield(view, index, share, ThreadFriction(view, index), HeadFriction(view, index));
+
+    /// <summary>The same with other friction.</summary>
+    public static YieldPreload AtYield(View view, string index, double share, double threadFriction, double headFriction) => view.Work(
         AssemblyPreload.FromYield,
         view.Amount(Joint.YieldStrength, index),
         view.Amount(Joint.Thread, index),
         view.Amount(Joint.Pitch, index),
-        ThreadFriction(view, index),
-        HeadFriction(view, index),
+        threadFriction,
+        headFriction,
         HeadDiameter(view, index),
-        share);
+        share,
+        Section(view, index));
 
     /// <summary>Whether the bolt is turned by an angle, so that it yields before it is overdone.</summary>
     public static bool Turned(View view, string index) => !view.Knows(Joint.Stretch, index) && view.Knows(Joint.Angle, index) && view.Choice<TighteningMethod>(Joint.Method, index) is TighteningMethod.YieldOrAngle;
@@ -70,10 +74,22 @@ internal static class TightenedJoint
     /// <summary>The least preload that is left at work without a working force, N: faces settled, and what heat takes.</summary>
     public static double LeastKept(View view, string index) => LeastSettled(view, index) - Math.Max(0, -ThermalChange(view, index));
 
-    /// <summary>Share by which the preload of one bolt may lie above or below: none where the stretch was read, else from the greatest tightening factor of the method.</summary>
-    public static double Scatter(View view, string index) => view.Knows(Joint.Stretch, index) ? 0 : view.Choice<TighteningMethod>(Joint.Method, index) is { } method
-        ? view.Work(TighteningScatter.Scatter, view.Work(TighteningScatter.Guide, method).Greatest)
-        : double.NaN;
+    /// <summary>
+    /// Share by which the preload of one bolt may lie above or below: the ± of the stretch where it was read with one, else
+    /// from the greatest tightening factor of the method, which is the measured stretch where it was read without.
+    /// </summary>
+    public static double Scatter(View view, string index)
+    {
+        var read = view.AmountIf(Joint.Stretch, index);
+        if (read is { } stretch && view.Spread(Joint.Stretch, index) is var band and > 0)
+        {
+            return band / stretch;
+        }
+
+        return (read is null ? view.Choice<TighteningMethod>(Joint.Method, index) : TighteningMethod.StretchMeasured) is { } method
+            ? view.Work(TighteningScatter.Scatter, view.Work(TighteningScatter.Guide, method).Greatest)
+            : double.NaN;
+    }
 
     /// <summary>Friction in the thread: as written, else by the lubricant.</summary>
     public static double ThreadFriction(View view, string index) => Friction(view, Joint.ThreadFriction, index);
@@ -86,7 +102,10 @@ internal static class TightenedJoint
         Tightening.HeadDiameter, view.Amount(Joint.BearingDiameter, index), view.Amount(Joint.HoleDiameter, index));
 
     /// <summary>Resilience of the bolt and of the parts that it clamps, m/N.</summary>
-    public static (double Bolt, double Parts) Resilience(View view, string index) => (Bolt(view, index), Parts(view, index));
+    public static (double Bolt, double Parts) Resilience(View view, string index) => (Bolt(view, index).Total, Parts(view, index));
+
+    /// <summary>Resilience of the bolt that a gauge over both its ends sees, m/N: without the thread that it is screwed into.</summary>
+    public static double GaugedResilience(View view, string index) => Bolt(view, index).Gauged;
 
     /// <summary>Preload lost as rough faces settle, N.</summary>
     public static double EmbeddingLoss(View view, string index)
@@ -134,7 +153,7 @@ internal static class TightenedJoint
     private static double Friction(View view, Field field, string index) => view.AmountIf(field, index)
         ?? (view.Knows(Joint.Lubricant, index) && view.Choice<Lubricant>(Joint.Lubricant, index) is { } lubricant ? view.Work(BoltFriction.Guide, lubricant).Usual : view.Amount(field, index));
 
-    private static double Bolt(View view, string index)
+    private static (double Total, double Gauged) Bolt(View view, string index)
     {
         var (thread, grip) = (view.Amount(Joint.Thread, index), Grip(view, index));
         var shank = Math.Min(view.AmountOr(Joint.ShankLength, grip, index), grip);
@@ -142,8 +161,8 @@ internal static class TightenedJoint
         var modulus = view.Amount(Joint.Modulus, index);
 
         // A stud has a nut in place of its head: its thread there, and the nut.
-        var nut = Head(view, index) == BoltHead.None ? view.Work(BoltResilience.OfBolt, thread, pitch, 0.0, thread, 0.0, modulus, modulus, BoltHead.None, MatingThread.Nut).Total : 0;
-        return nut + view.Work(
+        var nut = Head(view, index) == BoltHead.None ? view.Work(BoltResilience.OfBolt, thread, pitch, 0.0, thread, 0.0, modulus, modulus, BoltHead.None, MatingThread.Nut) : default;
+        var bolt = view.Work(
             BoltResilience.OfBolt,
             thread,
             pitch,
@@ -153,7 +172,8 @@ internal static class TightenedJoint
             modulus,
             MatingModulus(view, index),
             Head(view, index),
-            Mating(view, index)).Total;
+            Mating(view, index));
+        return (nut.Total + bolt.Total, nut.Gauged + bolt.Gauged);
     }
 
     /// <summary>Head of the bolt; a hexagon when it is not known.</summary>

@@ -16,18 +16,6 @@ internal static class WorkingJoint
     /// <summary>Peak cylinder pressure above ambient, Pa, and the speed at which it stands, rad/s.</summary>
     public static (double Pressure, double Speed) Peak(View view) => view.Duty()?.PeakGauge ?? (double.NaN, double.NaN);
 
-    /// <summary>Greatest and least force along one bolt, N, and the speed at which the greatest stands (NaN when by no engine run); the gas of the engine run for a head.</summary>
-    public static (double Greatest, double Least, double Speed) Force(View view, string index)
-    {
-        if (!Holds(view, index))
-        {
-            return (view.Amount(Joint.AxialForce, index), view.AmountOr(Joint.AxialForceLeast, 0, index), double.NaN);
-        }
-
-        var (pressure, speed) = Peak(view);
-        return (view.Work(HeadJoint.PressureLoad, view.Amount(Joint.SealDiameter, index), pressure, BoltsPerCylinder(view, index)), 0, speed);
-    }
-
     /// <summary>How the greatest force divides between bolt and parts.</summary>
     public static LoadShare Share(View view, string index, double force)
     {
@@ -35,18 +23,19 @@ internal static class WorkingJoint
         return view.Work(JointDiagram.LoadFactor, bolt, parts, force, view.AmountOr(Joint.LoadIntroduction, 0.5, index));
     }
 
-    /// <summary>Greatest bolt force in service, N: heat counts where it adds.</summary>
+    /// <summary>Greatest bolt force in service, N: of the bolt tightened most, heat counted where it adds, embedding left out on the safe side.</summary>
     public static double GreatestForce(View view, string index)
     {
-        var force = Force(view, index).Greatest;
-        return view.Work(BoltService.GreatestForce, TightenedJoint.Greatest(view, index), Share(view, index, force).LoadFactor, force, Math.Max(0, TightenedJoint.ThermalChange(view, index)));
+        var force = WorkingForce.On(view, index).Greatest;
+        var most = TightenedJoint.Greatest(view, index) + Math.Max(0, TightenedJoint.ThermalChange(view, index));
+        return view.Work(BoltService.ForceAtWork, most, Share(view, index, force).LoadFactor, force);
     }
 
     /// <summary>The head joint at peak pressure with bolts tightened least, faces settled, heat counted where it takes.</summary>
     public static HeadClamp Head(View view, string index)
     {
         var least = Math.Max(0, TightenedJoint.LeastKept(view, index));
-        var factor = Share(view, index, Force(view, index).Greatest).LoadFactor;
+        var factor = Share(view, index, WorkingForce.On(view, index).Greatest).LoadFactor;
         return view.Work(HeadJoint.Clamp, view.Amount(Joint.SealDiameter, index), Peak(view).Pressure, BoltsPerCylinder(view, index), least, factor);
     }
 
@@ -64,28 +53,38 @@ internal static class WorkingJoint
     /// <summary>Clamp left at the bolt that was tightened least, N: heat counts where it takes.</summary>
     public static double ClampLeft(View view, string index)
     {
-        var force = Force(view, index).Greatest;
+        var force = WorkingForce.On(view, index).Greatest;
         return view.Work(BoltService.ClampLeft, TightenedJoint.Least(view, index), TightenedJoint.EmbeddingLoss(view, index), Share(view, index, force).LoadFactor, force, Math.Max(0, -TightenedJoint.ThermalChange(view, index)));
     }
 
     /// <summary>Stress area of the thread, m².</summary>
     public static double StressArea(View view, string index) => view.Work(MetricThread.Sizes, view.Amount(Joint.Thread, index), view.Amount(Joint.Pitch, index)).StressArea;
 
-    /// <summary>Swing of the stress in the bolt, Pa.</summary>
+    /// <summary>Swing of the stress in the bolt that was tightened least, Pa: where the joint opens the bolt carries all of the force, and swings most.</summary>
     public static double Amplitude(View view, string index)
     {
-        var (greatest, least, _) = Force(view, index);
-        var factor = Share(view, index, greatest).LoadFactor;
-        return view.Work(BoltFatigue.Amplitude, factor * greatest, factor * least, StressArea(view, index));
+        var force = WorkingForce.On(view, index);
+        var factor = Share(view, index, force.Greatest).LoadFactor;
+        var left = Math.Max(0, TightenedJoint.LeastKept(view, index));
+        double At(double axial) => view.Work(BoltService.ForceAtWork, left, factor, axial);
+        return view.Work(BoltFatigue.Amplitude, At(force.Greatest), At(force.Least), StressArea(view, index));
     }
 
     /// <summary>Stress amplitude that the bolt bears for good, Pa: as written, else by the standard for steel.</summary>
     public static double FatigueStrength(View view, string index) => view.AmountIf(Joint.FatigueStrength, index)
         ?? (view.Amount(Joint.Modulus, index) > 180e9 ? view.Work(BoltFatigue.RolledBefore, view.Amount(Joint.Thread, index)) : view.Amount(Joint.FatigueStrength, index));
 
-    /// <summary>Pressure under the head at the greatest force, Pa.</summary>
-    public static double HeadPressure(View view, string index) => view.Work(
-        Calc.Joints.HeadPressure.Under, GreatestForce(view, index), view.Amount(Joint.BearingDiameter, index), view.Amount(Joint.HoleDiameter, index));
+    /// <summary>Pressure under the head at the greatest force, Pa: of a bolt that is turned by an angle also what its yield may come to.</summary>
+    public static double HeadPressure(View view, string index)
+    {
+        var force = GreatestForce(view, index);
+        if (TightenedJoint.Turned(view, index))
+        {
+            force = Math.Max(force, view.Work(Calc.Joints.HeadPressure.ForceAtYield, TightenedJoint.AtYield(view, index, 0.9).Preload));
+        }
+
+        return view.Work(Calc.Joints.HeadPressure.Under, force, view.Amount(Joint.BearingDiameter, index), view.Amount(Joint.HoleDiameter, index));
+    }
 
     /// <summary>Shear areas of the bolt's thread and of the thread in the part, which an insert makes wider.</summary>
     public static (double Internal, double External) ShearAreas(View view, string index)
@@ -104,11 +103,12 @@ internal static class WorkingJoint
     /// <summary>Shear strength of the tapped part, Pa.</summary>
     public static double TappedShear(View view, string index) => view.AmountIf(Joint.TappedShear, index) ?? (0.6 * view.Amount(Joint.TappedStrength, index));
 
-    /// <summary>Engagement at which the bolt breaks before a thread strips, m.</summary>
+    /// <summary>Engagement at which the bolt breaks before a thread strips, m: also one that is stronger than it must be.</summary>
     public static double EngagementWanted(View view, string index)
     {
         var (inside, outside) = ShearAreas(view, index);
-        return view.Work(ThreadStripping.Wanted, view.Amount(Joint.TensileStrength, index), StressArea(view, index), inside, outside, TappedShear(view, index));
+        var strongest = view.Work(ThreadStripping.GreatestStrength, view.Amount(Joint.TensileStrength, index));
+        return view.Work(ThreadStripping.Wanted, strongest, StressArea(view, index), inside, outside, TappedShear(view, index));
     }
 
     /// <summary>Force that strips the weaker thread, N.</summary>

@@ -12,7 +12,13 @@ namespace Gudgeon.Book.Checks.Rods;
 internal sealed class RodBolts(View view, string index)
 {
     /// <summary>Joints of the build that hold rod caps.</summary>
-    public static IEnumerable<string> Joints(View view) => Instances.Named(view, Joint.Torque.Subject).Where(i => i == "rod" || i.StartsWith("rod.", StringComparison.Ordinal));
+    public static IEnumerable<string> Joints(View view) => Instances.Named(view, Joint.Torque.Subject).Where(Joins);
+
+    /// <summary>Whether a joint of this name holds a rod's cap.</summary>
+    public static bool Joins(string index) => index == "rod" || index.StartsWith("rod.", StringComparison.Ordinal);
+
+    /// <summary>Pull on one bolt; null, and nothing missing, where the engine does not tell it.</summary>
+    public static double? KnownPull(View view, string index) => view.Try<double?>(v => new RodBolts(v, index).Pull is var pull && double.IsFinite(pull) && !v.Trace.Missing.Any() ? pull : null);
 
     /// <summary>Pull on one bolt at overlap TDC at the rev limit, the hardest rod of those that it stands for, prying counted, N.</summary>
     public double Pull => Cylinders.Select(c => new RodDuty(view, c).CapPull).Aggregate(double.NegativeInfinity, Worse) / view.Count(Joint.BoltCount, index) * view.AmountOr(Joint.Eccentric, 1, index);
@@ -23,8 +29,8 @@ internal sealed class RodBolts(View view, string index)
     /// <summary>How the pull is shared between bolt and cap.</summary>
     public LoadShare Share() => WorkingJoint.Share(view, index, Pull);
 
-    /// <summary>Stress amplitude in the bolt: from no load at firing to its share of the pull, Pa.</summary>
-    public double Amplitude() => view.Work(BoltFatigue.Amplitude, Share().AdditionalForce, 0.0, WorkingJoint.StressArea(view, index));
+    /// <summary>Stress amplitude in the bolt that was tightened least: from no load at firing to what it gets of the pull, Pa; the pull must be known.</summary>
+    public double Amplitude() => double.IsNaN(Pull) ? double.NaN : WorkingJoint.Amplitude(view, index);
 
     private IEnumerable<string> Cylinders => index.Contains('.', StringComparison.Ordinal) ? [index[(index.IndexOf('.', StringComparison.Ordinal) + 1)..]] : Instances.Cylinders(view);
 
@@ -64,12 +70,12 @@ public sealed class RodBoltFatigueCheck : RodBoltCheck
 
     public override string Title => "Rod bolt against fatigue";
 
-    public override string Source => "VDI 2230-1:2003 R9: the bolt's share of the pull at overlap, none at firing; thread rolled before heat treatment (from memory)";
+    public override string Source => "VDI 2230-1:2003 R9: what the bolt tightened least gets of the pull at overlap, none at firing; thread rolled before heat treatment (from memory), or joint.fatigueStrength";
 
     public override Judgement Examine(View view, string index) => Judgement.AtMost(
         "stress amplitude",
         new RodBolts(view, index).Amplitude(),
-        view.Work(BoltFatigue.RolledBefore, view.Amount(Joint.Thread, index)),
+        WorkingJoint.FatigueStrength(view, index),
         Dimension.Pressure,
         "MPa",
         "fatigue strength of the thread");

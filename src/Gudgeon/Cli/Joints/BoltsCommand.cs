@@ -19,14 +19,19 @@ internal sealed class BoltsCommand : SheetCommand<JointSettings, (JointSheet All
 
     protected override void Draw((JointSheet All, JointFigures One) sheet, string picture, JointSettings settings) => JointPictures.Diagrams([($"Joint {sheet.One.Key}", sheet.One)], picture, settings.Imperial);
 
-    protected override object Json((JointSheet All, JointFigures One) sheet) => new { joints = sheet.All.Joints.Select(j => new { j.Key, j.Thread, facts = FactLines.Json(j.Facts), j.Missing }) };
+    protected override object Json((JointSheet All, JointFigures One) sheet) => new { joints = sheet.All.Joints.Select(j => new { j.Key, j.Thread, facts = FactLines.Json(j.Facts), j.Missing, j.Refused }) };
 
-    protected override bool Finished((JointSheet All, JointFigures One) sheet) => sheet.One.Missing.Length == 0;
+    protected override bool Finished((JointSheet All, JointFigures One) sheet) => sheet.One.Missing.Length == 0 && sheet.All.Joints.All(j => j.Refused.Length == 0);
 
     protected override void Print((JointSheet All, JointFigures One) sheet, bool imperial)
     {
         var (all, joint) = sheet;
         Columns.Print(JointCells.Joints, all.Joints.Select(new JointCells(imperial).Of));
+        foreach (var refused in all.Joints.Select(j => j.Refused).Where(r => r.Length > 0))
+        {
+            Out.Line(refused);
+        }
+
         Out.Line();
         Out.Line($"Joint {joint.Key}:");
         FactLines.Print(joint.Facts, imperial);

@@ -13,12 +13,15 @@ internal sealed class HeadJointCommand : SheetCommand<JointSettings, HeadJointSh
 
     protected override void Draw(HeadJointSheet sheet, string picture, JointSettings settings) => JointPictures.Head(sheet, picture, settings.Imperial);
 
-    protected override object Json(HeadJointSheet sheet) => new { sheet.Key, varied = sheet.Varied.Path, sheet.Now, sheet.Levels, facts = FactLines.Json(sheet.Facts) };
+    protected override object Json(HeadJointSheet sheet) => new { sheet.Key, varied = sheet.Varied.Path, sheet.Now, sheet.Levels, facts = FactLines.Json(sheet.Facts), sheet.Refused };
+
+    protected override bool Finished(HeadJointSheet sheet) => sheet.Refused.Length == 0;
 
     protected override void Print(HeadJointSheet sheet, bool imperial)
     {
         Out.Line($"Joint {sheet.Key}:");
         FactLines.Print(sheet.Facts, imperial);
+        Out.LineIf(sheet.Refused.Length > 0, sheet.Refused);
         Out.Line();
         var cells = new JointCells(imperial);
         Columns.Print(JointCells.Levels(sheet), sheet.Levels.Select(l => cells.Of(sheet, l)));

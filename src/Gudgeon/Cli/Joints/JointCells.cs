@@ -1,5 +1,7 @@
 using System.Globalization;
+using Gudgeon.Book.Checks;
 using Gudgeon.Book.Joints;
+using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
 using Gudgeon.Cli.Sheets;
 
@@ -41,8 +43,8 @@ internal sealed class JointCells(bool imperial)
     /// <summary>The row of a joint's bolts.</summary>
     public IReadOnlyList<string> Of(BoltLine l) =>
     [
-        l.Key, l.Head, l.Thread, Length(l.Length), l.Quantity.ToString(CultureInfo.InvariantCulture), l.Strength,
-        Mass(l.Mass), Mass(l.MassAll), Mass(l.MassSaved), Money(l.Price), Money(l.Cost), l.Remark,
+        l.Key, l.Head, l.Thread, Length(l.Length), l.Quantity.ToString(CultureInfo.InvariantCulture), l.StrengthIn(imperial),
+        Mass(l.Mass), Mass(l.MassAll), Mass(l.MassSaved), Money(l.Price), Money(l.Cost), l.RemarkIn(imperial),
     ];
 
     /// <summary>The row of a level.</summary>
@@ -63,12 +65,32 @@ internal sealed class JointCells(bool imperial)
         for (var i = 0; i < facts.Min(f => f.Count); i++)
         {
             var at = i;
-            yield return [facts[0][i].Name, .. facts.Select(f => f[at].Known ? f[at].Print(imperial) : Cell.Unknown)];
+            yield return [facts[0][i].Name, .. sheet.Columns.Select(c => Fact(c, facts[0][at].Name, c.Figures.Facts[at]))];
+        }
+
+        foreach (var title in sheet.Columns.SelectMany(c => c.Verdicts).Select(v => v.Title).Distinct(StringComparer.Ordinal))
+        {
+            yield return [$"reserve: {title.ToLowerInvariant()}", .. sheet.Columns.Select(c => Verdict(c.Verdicts.FirstOrDefault(v => v.Title == title)))];
         }
 
         yield return ["yield strength", .. sheet.Columns.Select(c => Stress(c.Figures.Yield))];
         yield return ["amplitude borne for good", .. sheet.Columns.Select(c => Stress(c.Figures.FatigueStrength))];
         yield return ["engagement wanted", .. sheet.Columns.Select(c => Length(c.Figures.EngagementWanted))];
+    }
+
+    private static string Verdict(SwapVerdict? verdict) => verdict is null ? "" : double.IsNaN(verdict.Reserve) ? verdict.Verdict.Words() : $"{Figures.Number(verdict.Reserve, 3)} {verdict.Verdict.Words()}";
+
+    /// <summary>A number of a column with its verdict where a check holds it to something, and that the joint opens where it does.</summary>
+    private string Fact(SwapColumn column, string name, Fact fact)
+    {
+        var word = name switch
+        {
+            JointFigures.WhileTightening => column.By(SwapVerdict.Tightening)?.Verdict.Words(),
+            JointFigures.InService => column.By(SwapVerdict.Service)?.Verdict.Words(),
+            JointFigures.ClampLeftName => fact.Remark,
+            _ => null,
+        };
+        return !fact.Known ? Cell.Unknown : string.IsNullOrEmpty(word) ? fact.Print(imperial) : $"{fact.Print(imperial)}, {word}";
     }
 
     /// <summary>A mass.</summary>

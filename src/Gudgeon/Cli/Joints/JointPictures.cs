@@ -9,7 +9,7 @@ namespace Gudgeon.Cli.Joints;
 /// <summary>Bolted joints on paper: diagram, bolt pattern, lubricants, head joint, mass.</summary>
 internal static class JointPictures
 {
-    private static readonly LinePattern[] Patterns = [LinePattern.Solid, LinePattern.Dashed, LinePattern.Dotted, LinePattern.DenselyDashed, LinePattern.Solid];
+    private static readonly LinePattern[] Patterns = [LinePattern.Solid, LinePattern.Dashed, LinePattern.Dotted, LinePattern.DenselyDashed];
 
     /// <summary>Joint diagrams, one beside the other: force against stretch.</summary>
     public static void Diagrams(IReadOnlyList<(string Name, JointFigures Joint)> joints, string file, bool imperial)
@@ -19,7 +19,7 @@ internal static class JointPictures
         Pictures.Save(picture, file);
     }
 
-    /// <summary>The bolts of a plan with the number at which each is tightened.</summary>
+    /// <summary>The bolts of a plan: large, the turn at which each is tightened; small below it, which bolt it is.</summary>
     public static void Plan(TighteningPlan plan, string file, bool imperial)
     {
         var unit = Figures.Shown(Dimension.Length, "mm", imperial);
@@ -33,12 +33,14 @@ internal static class JointPictures
         {
             var words = plot.Add.Text((i + 1).ToString(CultureInfo.InvariantCulture), unit.FromSi(ordered[i].X), unit.FromSi(ordered[i].Y));
             (words.LabelAlignment, words.LabelFontSize, words.LabelBold) = (Alignment.MiddleCenter, 22, true);
+            var bolt = plot.Add.Text(string.Create(CultureInfo.InvariantCulture, $"bolt {ordered[i].Number}"), unit.FromSi(ordered[i].X), unit.FromSi(ordered[i].Y));
+            (bolt.LabelAlignment, bolt.LabelFontSize, bolt.OffsetY) = (Alignment.UpperCenter, 14, 26);
         }
 
         plot.Axes.AutoScale();
         plot.Axes.Margins(0.2, 0.3);
         plot.Axes.SquareUnits();
-        plot.Title($"Joint {plan.Key}: order of tightening, {plan.OrderName}");
+        plot.Title($"Joint {plan.Key}: order of tightening, {plan.OrderName}. Large: turn; small: bolt");
         plot.XLabel($"across, {unit.Symbol}");
         plot.YLabel($"along, {unit.Symbol}");
         Pictures.Save(plot, file);
@@ -101,11 +103,11 @@ internal static class JointPictures
         for (var i = 0; i < lines.Count; i++)
         {
             var line = plot.Add.ScatterLine(lines[i].Stretch.Select(length.FromSi).ToArray(), lines[i].Force.Select(force.FromSi).ToArray());
-            (line.LegendText, line.LinePattern, line.LineWidth) = (lines[i].Name, Patterns[i % Patterns.Length], i == Patterns.Length - 1 ? 4 : 2);
+            (line.LegendText, line.LinePattern, line.LineWidth) = lines[i].Name == DiagramLine.WorkingForce ? (lines[i].Name, LinePattern.Solid, 4) : (lines[i].Name, Patterns[i % Patterns.Length], 2);
         }
 
         plot.Axes.SetLimits(left: 0, bottom: 0);
-        plot.XLabel($"stretch, then squeeze, {length.Symbol}");
+        plot.XLabel($"stretch above the place where the force enters, then squeeze below it, {length.Symbol}");
         plot.YLabel($"force, {force.Symbol}");
         plot.Title(name);
         plot.ShowLegend(Edge.Bottom);

@@ -31,6 +31,7 @@ internal sealed class PlanCommand : SheetCommand<JointSettings, TighteningPlan>
         }
 
         Out.Line();
+        Out.Line(plan.Numbering);
         Columns.Print(JointCells.Stages, plan.Stages.Select((s, i) => new JointCells(imperial).Of(s, i + 1)));
         Out.Line();
         foreach (var trouble in plan.Troubles)

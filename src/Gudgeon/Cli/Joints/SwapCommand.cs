@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Gudgeon.Book.Checks;
 using Gudgeon.Book.Duty;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Joints;
@@ -28,9 +29,9 @@ internal sealed class SwapCommand : SheetCommand<SwapCommand.Settings, SwapSheet
 
     protected override void Draw(SwapSheet sheet, string picture, Settings settings) => JointPictures.Diagrams([.. sheet.Columns.Select(c => ($"{sheet.Key}, {(c.Name == "now" ? c.Name : $"{sheet.Other}, {c.Name}")}", c.Figures))], picture, settings.Imperial);
 
-    protected override object Json(SwapSheet sheet) => new { sheet.Key, sheet.Other, columns = sheet.Columns.Select(c => new { c.Name, c.Torque, c.Mass, facts = FactLines.Json(c.Figures.Facts) }), sheet.Cautions, sheet.Trouble };
+    protected override object Json(SwapSheet sheet) => new { sheet.Key, sheet.Other, columns = sheet.Columns.Select(c => new { c.Name, c.Torque, c.Mass, facts = FactLines.Json(c.Figures.Facts), verdicts = c.Verdicts.Select(v => new { v.Check, reserve = double.IsFinite(v.Reserve) ? v.Reserve : (double?)null, verdict = v.Verdict.Words() }) }), sheet.Cautions, sheet.FallsShort, sheet.Trouble };
 
-    protected override bool Finished(SwapSheet sheet) => sheet.Trouble.Length == 0;
+    protected override bool Finished(SwapSheet sheet) => sheet.Trouble.Length == 0 && !sheet.FallsShort.Any();
 
     private static SwapSheet Compare(Book.Build.BuildBook book, Book.Duty.DutyDesk desk, Settings settings)
     {
@@ -57,6 +58,11 @@ internal sealed class SwapCommand : SheetCommand<SwapCommand.Settings, SwapSheet
         Columns.Print(["\t", .. sheet.Columns.Select(c => c.Name)], new JointCells(imperial).Rows(sheet));
         Out.Line();
         Out.LineIf(sheet.Trouble.Length > 0, sheet.Trouble);
+        foreach (var shortfall in sheet.FallsShort)
+        {
+            Out.Line(shortfall);
+        }
+
         Out.Line(SwapSheet.Remark);
         foreach (var caution in sheet.Cautions)
         {

@@ -17,15 +17,16 @@ internal sealed class TorqueCommand : SheetCommand<JointSettings, TorqueSheet>
 
     protected override void Draw(TorqueSheet sheet, string picture, JointSettings settings) => JointPictures.Lubricants(sheet, picture, settings.Imperial);
 
-    protected override object Json(TorqueSheet sheet) => new { sheet.Key, facts = FactLines.Json(sheet.Facts), sheet.Rows, sheet.Missing };
+    protected override object Json(TorqueSheet sheet) => new { sheet.Key, facts = FactLines.Json(sheet.Facts), sheet.Rows, sheet.Missing, sheet.Refused };
 
-    protected override bool Finished(TorqueSheet sheet) => sheet.Missing.Length == 0;
+    protected override bool Finished(TorqueSheet sheet) => sheet.Missing.Length == 0 && sheet.Refused.Length == 0;
 
     protected override void Print(TorqueSheet sheet, bool imperial)
     {
         Out.Line($"Joint {sheet.Key}:");
         FactLines.Print(sheet.Facts, imperial);
         Out.LineIf(sheet.Missing.Length > 0, sheet.Missing);
+        Out.LineIf(sheet.Refused.Length > 0, sheet.Refused);
         Out.Line();
         Out.Line("The same torque on other lubricants, and the torque that would keep the preload:");
         Columns.Print(JointCells.Lubricants, sheet.Rows.Select(new JointCells(imperial).Of));
