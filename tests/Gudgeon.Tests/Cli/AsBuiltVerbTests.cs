@@ -8,9 +8,9 @@ public sealed class AsBuiltVerbTests : IDisposable
     private static readonly Regex Head = new("<head>.*?</head>", RegexOptions.Singleline | RegexOptions.NonBacktracking);
     private static readonly Regex Tags = new("<[^>]*>", RegexOptions.NonBacktracking);
     private static readonly Regex Spaces = new(@"\s+", RegexOptions.NonBacktracking);
-    private static readonly Regex RowEnds = new("</(tr|p|h[1-4]|li|section|div|caption)>", RegexOptions.NonBacktracking);
-    private static readonly Regex CellEnds = new("</(td|th|dt)>", RegexOptions.NonBacktracking);
-    private static readonly Regex Moments = new(@"[0-9]{4}-[0-9]{2}-[0-9]{2} [0-9]{2}:[0-9]{2}( UTC)?", RegexOptions.NonBacktracking);
+    private static readonly Regex RowEnds = new("</(tr|p|h[1-4]|li|section|div|caption)>", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture);
+    private static readonly Regex CellEnds = new("</(td|th|dt)>", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture);
+    private static readonly Regex Moments = new(@"[0-9]{4}-[0-9]{2}-[0-9]{2} [0-9]{2}:[0-9]{2}( UTC)?", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture);
     private static readonly Regex Seal = new("Seal of the journal: [0-9a-f]{64}", RegexOptions.NonBacktracking);
 
     /// <summary>A picture of one dot.</summary>
