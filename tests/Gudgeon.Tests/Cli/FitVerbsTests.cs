@@ -18,11 +18,18 @@ public sealed class FitVerbsTests : IDisposable
         Assert.Matches(@"least interference +1 µm", said);
         Assert.Contains("shaft p6", XDocument.Parse(_workshop.Read("zones.svg")).Root!.Value, StringComparison.Ordinal);
         Assert.Contains("a clearance fit", _workshop.Good("fits", "limits", "1in", "H8", "f7"), StringComparison.Ordinal);
+        Assert.All((string[][])[["25mm H7/p6"], ["25 mm H7/p6"], ["25mm", "H7/p6"], ["25mm H7 p6"]], words => Assert.StartsWith("25 mm H7/p6: an interference fit", _workshop.Good(["fits", "limits", .. words]), StringComparison.Ordinal));
+        Assert.Matches(@"hole, least +24\.9755 mm", _workshop.Good("fits", "limits", "25mm P3/h2"));
+        Assert.Matches(@"hole, greatest +25\.0006 mm", _workshop.Good("fits", "limits", "25mm H01/zc8"));
     }
 
     [Theory]
     [InlineData("shaft: given 'p66', wanted letter and grade of a shaft", "25mm", "H7", "p66")]
     [InlineData("hole: given 'h7', wanted letter and grade of a hole", "25mm", "h7", "p6")]
+    [InlineData("shaft: given 'p19', wanted letter and grade of a shaft, such as p6: a to zc, grades 01, 0 and 1 to 18", "25mm", "H7", "p19")]
+    [InlineData("hole: given 'W7', wanted letter and grade of a hole, such as H7: A to ZC, grades 01, 0 and 1 to 18", "25mm", "W7", "p6")]
+    [InlineData("fit: given '25mm H7', wanted size, hole and shaft, such as 25mm H7/p6", "25mm H7")]
+    [InlineData("holes from K to ZC are defined from grade 3 on", "25mm P2/h1")]
     [InlineData("size: given '600mm', wanted more than 0 and at most 500 mm", "600mm", "H7", "p6")]
     [InlineData("which is a force", "25 N", "H7", "p6")]
     [InlineData("the standard has no t up to 24 mm", "20mm", "H7", "t6")]
