@@ -23,7 +23,7 @@ internal static class FitFacts
             BuildUp(view, index, "hole", pair.HoleBuildUp(), Fit.HoleCoating),
             BuildUp(view, index, "shaft", pair.ShaftBuildUp(), Fit.ShaftCoating),
             Length("interference left when the faces are pressed flat", Sketch.Known(() => view.Knows(Fit.HoleRoughness, index) ? pair.Effective() : double.NaN)) with { Remark = "Rz of both faces counted off" },
-            Pressure("pressure of the joint, cold and at rest", Sketch.Known(() => pair.Stress(pair.Interference()).Pressure)),
+            Pressure("pressure of the joint, cold and at rest", Sketch.Known(() => pair.Stress(pair.Effective()).Pressure)),
             Pressure("pressure of the joint, running", Sketch.Known(pair.RunningPressure)) with { Remark = Running(view, index, pair) },
             Pressure("stress at the bore of the hub, cold", Sketch.Known(() => pair.Stress(pair.Interference()).HubMises)) with { Remark = Yield(pair.HubYield) },
             Pressure("squeeze at the bore of the shaft, cold", Sketch.Known(() => view.Knows(Fit.ShaftBore, index) ? -pair.Stress(pair.Interference()).ShaftHoop : double.NaN)) with { Remark = Yield(pair.ShaftYield) },

@@ -134,7 +134,7 @@ internal sealed class FittedPair(View view, string index)
     public double LossTemperature()
     {
         var (hub, shaft) = (Of(Fit.HubMaterial), Of(Fit.ShaftMaterial));
-        return hub.Expansion > shaft.Expansion && Interference() is > 0 and var interference
+        return hub.Expansion > shaft.Expansion && Effective() is > 0 and var interference
             ? view.Work(ShrinkFit.LossTemperature, interference, Size, hub.Expansion, shaft.Expansion, Room)
             : double.NaN;
     }
