@@ -67,12 +67,12 @@ public sealed record AirSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<stri
             Sucked,
             new Fact("air", flow, Dimension.MassFlow, "g/s") { Remark = PeakPressureCheck.At(most?.Speed ?? double.NaN) },
             new Fact("the same as the filter meets it", flow / filter.Density(), Dimension.VolumeFlow, "L/s"),
-            new Fact("air through the medium", Sketch.Known(() => filter.Speed(flow)), Dimension.Speed, "m/s") { Digits = 3, Remark = $"{AirFilter.FaceSpeed.Print(filter.SpeedAllowed())} allowed" },
-            new Fact("pressure drop", Sketch.Known(() => filter.Drop(flow)), Dimension.Pressure, "kPa") { Digits = 3, Remark = $"{AirFilter.TestDrop.Print(filter.DropAllowed())} allowed" },
+            new Fact("air through the medium", Sketch.Known(() => filter.Speed(flow)), Dimension.Speed, "m/s") { Digits = 3, RemarkIn = imperial => $"{AirFilter.FaceSpeed.Print(filter.SpeedAllowed(), imperial)} allowed" },
+            new Fact("pressure drop", Sketch.Known(() => filter.Drop(flow)), Dimension.Pressure, "kPa") { Digits = 3, RemarkIn = imperial => $"{AirFilter.TestDrop.Print(filter.DropAllowed(), imperial)} allowed" },
             new Fact("area of the medium", view.AmountIf(AirFilter.Area), Dimension.Area, "cm²"),
             new Fact("area wanted for that speed", Sketch.Known(() => filter.AreaForSpeed(flow)), Dimension.Area, "cm²"),
             new Fact("area wanted for that drop", Sketch.Known(() => filter.AreaForDrop(flow)), Dimension.Area, "cm²"),
-            new Fact("effective area of filter and ducts before the blower", Sketch.Known(() => filter.EffectiveArea(most?.Figures)), Dimension.Area, "mm²") { Remark = view.AmountIf(Intake.FilterArea) is { } assumed ? $"the run is made with {Intake.FilterArea.Print(assumed)}" : "" });
+            new Fact("effective area of filter and ducts before the blower", Sketch.Known(() => filter.EffectiveArea(most?.Figures)), Dimension.Area, "mm²") { RemarkIn = imperial => view.AmountIf(Intake.FilterArea) is { } assumed ? $"the run is made with {Intake.FilterArea.Print(assumed, imperial)}" : "" });
     }
 
     private static IEnumerable<DriveStep> Through(IReadOnlyList<FittedDuct> ducts, PointFigures? figures) => DriveWords.Step(
@@ -82,7 +82,7 @@ public sealed record AirSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<stri
 
     private static IEnumerable<Fact> Facts(FittedDuct duct, PointFigures? figures) =>
     [
-        new Fact($"{duct.Name}: air speed", Sketch.Known(() => duct.Speed(figures)), Dimension.Speed, "m/s") { Digits = 3, Remark = $"{duct.Place}, {Figures.Print(duct.SpeedAllowed(), Dimension.Speed, "m/s")} allowed" },
+        new Fact($"{duct.Name}: air speed", Sketch.Known(() => duct.Speed(figures)), Dimension.Speed, "m/s") { Digits = 3, RemarkIn = imperial => $"{duct.Place}, {Figures.Print(duct.SpeedAllowed(), Dimension.Speed, "m/s", 5, imperial)} allowed" },
         new Fact($"{duct.Name}: Mach number", Sketch.Known(() => duct.Mach(figures)), Dimension.Number, "") { Digits = 2 },
         new Fact($"{duct.Name}: pressure that it takes", Sketch.Known(() => duct.Loss(figures)), Dimension.Pressure, "kPa") { Digits = 3 },
     ];

@@ -82,7 +82,7 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Dra
             new Fact("pulley on the crank", crank, Dimension.Length, "mm"),
             new Fact("pulley on the blower", blower, Dimension.Length, "mm"),
             new Fact("ratio of the pulleys", Sketch.Known(belt.Ratio), Dimension.Number, "") { Digits = 5, Remark = $"the run is made with {Blower.DriveRatio.Print(view.AmountOr(Blower.DriveRatio, double.NaN))}" },
-            new Fact("rotor speed at the rev limit", rotor, Dimension.RotationalSpeed, "rpm") { Digits = 5, Remark = view.AmountIf(Blower.MaxSpeed) is { } most ? $"{Blower.MaxSpeed.Print(most)} allowed" : "" },
+            new Fact("rotor speed at the rev limit", rotor, Dimension.RotationalSpeed, "rpm") { Digits = 5, RemarkIn = imperial => view.AmountIf(Blower.MaxSpeed) is { } most ? $"{Blower.MaxSpeed.Print(most, imperial)} allowed" : "" },
             new Fact("belt speed at the rev limit", crank is { } d ? BeltGeometry.Speed(d, limit) : null, Dimension.Speed, "m/s"));
     }
 

@@ -72,7 +72,7 @@ public sealed record HitSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Driv
             Hit,
             [
                 new Fact("greatest torque at the crank", torque, Dimension.Torque, "N·m") { Remark = worst.Name ?? "" },
-                new Fact("over the greatest steady torque", known.Count > 0 ? worst.Times : null, Dimension.Number, "") { Digits = 3, Remark = known.Count > 0 ? $"which is {Figures.Print(worst.Steady, Dimension.Torque, "N·m", 3, false)}" : "" },
+                new Fact("over the greatest steady torque", known.Count > 0 ? worst.Times : null, Dimension.Number, "") { Digits = 3, RemarkIn = imperial => known.Count > 0 ? $"which is {Figures.Print(worst.Steady, Dimension.Torque, "N·m", 3, imperial)}" : "" },
                 .. paths.Select(p => new Fact(p.Name, p.Torque, Dimension.Torque, "N·m") { Remark = torque is { } t ? $"{Figures.Number(p.Torque / t, 3)} times the worst hit" : "" }),
                 new Fact("slack span goes slack beyond", Sketch.Known(hits.SlackTorque), Dimension.Torque, "N·m") { Remark = "at the rev limit on fixed centres; beyond it the idler must hold the belt" },
             ]);

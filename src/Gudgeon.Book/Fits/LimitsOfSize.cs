@@ -72,5 +72,5 @@ public sealed partial record LimitsOfSize(double Size, string HoleClass, string 
 
     private static Fact Size5(string name, double value) => new(name, value, Dimension.Length, "mm") { Digits = 6 };
 
-    private static Fact Micro(string name, double value) => new(name, Math.Round(value, 9), Dimension.Length, "µm");
+    private static Fact Micro(string name, double value) => new(name, Math.Round(value, 9), Dimension.Length, "µm") { InchUnit = "thou" };
 }

@@ -130,7 +130,7 @@ public class FitCheckTests
         Assert.Equal(["hole, bare", "hole, coated", "shaft"], zones.Select(z => z.Name));
         Assert.Equal(-20e-6, zones[1].BuildUp!.Value, 1e-12);
         Assert.Equal((0.0, -20e-6), (Math.Round(zones[0].Middle!.Value, 9), Math.Round(zones[1].Middle!.Value, 9)));
-        Assert.Contains(row.Facts, f => f.Name == "coating on the hole, on its diameter" && f.Remark.StartsWith("20 µm thick", StringComparison.Ordinal));
+        Assert.Contains(row.Facts, f => f.Name == "coating on the hole, on its diameter" && f.Words(false).StartsWith("20 µm thick", StringComparison.Ordinal));
     }
 
     [Fact] // F21: 265.0 N·m on a 1:10 taper, mean 25 mm, 30 kN.

@@ -12,7 +12,7 @@ internal static class FactLines
         var (names, values) = (all.Max(f => (int?)f.Name.Length) ?? 0, all.Max(f => (int?)f.Print(imperial).Length) ?? 0);
         foreach (var fact in all)
         {
-            Out.Line($"  {fact.Name.PadRight(names)}  {fact.Print(imperial).PadLeft(values)}{(fact.Remark.Length > 0 ? "  " + fact.Remark : "")}");
+            Out.Line($"  {fact.Name.PadRight(names)}  {fact.Print(imperial).PadLeft(values)}{(fact.Words(imperial) is { Length: > 0 } words ? "  " + words : "")}");
         }
     }
 
@@ -36,5 +36,5 @@ internal static class FactLines
     }
 
     /// <summary>The same for a program: SI.</summary>
-    public static IEnumerable<object> Json(IEnumerable<Fact> facts) => facts.Select(f => new { name = f.Name, value = f.Known ? f.Value : null, unit = f.Dimension.SiUnit(), remark = f.Remark });
+    public static IEnumerable<object> Json(IEnumerable<Fact> facts) => facts.Select(f => new { name = f.Name, value = f.Known ? f.Value : null, unit = f.Dimension.SiUnit(), remark = f.Words(imperial: false) });
 }
