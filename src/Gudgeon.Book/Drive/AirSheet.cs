@@ -35,6 +35,9 @@ public sealed record AirRow(double Speed, double Rotor, double? SpeedShare, doub
 public sealed record AirSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<string> Ducts, IReadOnlyList<AirRow> Rows, EngineDuty? Duty, (double Surge, double Choke) Allowed, string Missing) : IDriveSheet
 {
     /// <summary>What it leaves out.</summary>
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Refused { get; init; } = [];
+
     public const string Remark = "Mean flows at full load: two cylinders pulse, so that surge comes sooner and a filter close to the blower takes more than this says; an airbox between them evens it out. Air as dry, and in a duct as dense as at rest. The filter clean and dry.";
 
     private const string Sucked = "A blower without its filter draws in rags, tools and fingers: filter or a stout screen on before the engine turns.";
@@ -56,7 +59,10 @@ public sealed record AirSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<stri
             [.. Over(view, filter, ducts, duty)],
             duty,
             (SurgeMarginCheck.Allowed(view), ChokeMarginCheck.Allowed(view)),
-            DriveWords.Missing(view));
+            DriveWords.Missing(view))
+        {
+            Refused = view.Trace.Refused,
+        };
     }
 
     private static IEnumerable<DriveStep> Filter(View view, FittedFilter filter, (double Speed, PointFigures Figures)? most)

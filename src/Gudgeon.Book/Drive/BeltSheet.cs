@@ -44,6 +44,9 @@ public sealed record DrawnSpan(double FromX, double FromY, double ToX, double To
 /// <param name="Missing">What is wanted.</param>
 public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<DrawnPulley> Pulleys, IReadOnlyList<DrawnSpan> Spans, IReadOnlyList<BeltRow> Rows, string Missing) : IDriveSheet
 {
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Refused { get; init; } = [];
+
     /// <summary>What it leaves out.</summary>
     public const string Remark = "Fixed centres: the mean of both spans stays at the set-up tension; a sprung idler holds the slack span instead. Steady pulls of the engine run, without shocks, for which there is a sheet of its own. The crank pulley is the driver, and the slack span leaves it.";
 
@@ -69,7 +72,10 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Dra
             [.. pulleys.Select((p, i) => new DrawnPulley(p.X, p.Y, p.Radius, BeltSpan.Wrap(p, spans[(i + spans.Count - 1) % spans.Count], spans[i])))],
             [.. spans.Select(s => new DrawnSpan(s.FromX, s.FromY, s.ToX, s.ToY, s.Length))],
             [.. Over(view, belt)],
-            DriveWords.Missing(view));
+            DriveWords.Missing(view))
+        {
+            Refused = view.Trace.Refused,
+        };
     }
 
     private static IEnumerable<DriveStep> Ratio(View view, DrivenBelt belt)

@@ -27,6 +27,9 @@ public sealed record CoolerRow(double Speed, double Flow, double Delivery, doubl
 /// <param name="Missing">What is wanted.</param>
 public sealed record HeatSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<(double AirSpeed, double Temperature)> Oil, double Limit, IReadOnlyList<CoolerRow> Rows, string Missing) : IDriveSheet
 {
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Refused { get; init; } = [];
+
     /// <summary>What it leaves out.</summary>
     public const string Remark = "The tank's wall is as hot as its oil, the wind runs along walls and fins, nothing is radiated; a run lets no heat out. Heat capacity of oil 2100 J/(kg·K) at 820 kg/m³ (from memory). The cooler's coefficient stays the same over the flow, so that small flows are cooled less than this says.";
 
@@ -51,7 +54,10 @@ public sealed record HeatSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<(do
             mean is { } heat && rise is { } more && Sketch.Known(() => tank.Temperature(heat, 0)) is not null ? [.. Enumerable.Range(0, Points).Select(i => ((double)i, tank.Temperature(heat, i) + more))] : [],
             tank.Limit(),
             rows,
-            DriveWords.Missing(view));
+            DriveWords.Missing(view))
+        {
+            Refused = view.Trace.Refused,
+        };
     }
 
     private static IEnumerable<DriveStep> Tank(View view, TankHeat tank)

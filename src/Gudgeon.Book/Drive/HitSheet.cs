@@ -22,6 +22,9 @@ public sealed record DrivePath(string Name, double Torque);
 /// <param name="Missing">What is wanted.</param>
 public sealed record HitSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<DriveHit> Hits, IReadOnlyList<DrivePath> Paths, string Missing) : IDriveSheet
 {
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Refused { get; init; } = [];
+
     /// <summary>What it leaves out.</summary>
     public const string Remark = "The change of speed is even over its time; the belt is one spring without damping, so that the factor, 2 at the most, is an upper bound. A cut and full torque at once last two turns at the rev limit, the engine free of its gearbox; rods and pistons are left out of its inertia, which makes it quicker. A belt without teeth slips first and spares what comes after. Builders report 5 to 10 times the steady torque (common practice, no source).";
 
@@ -40,7 +43,10 @@ public sealed record HitSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Driv
         var hits = new DriveHits(view);
         IReadOnlyList<DriveHit> known = [.. hits.All().Where(h => !double.IsNaN(h.Torque))];
         IReadOnlyList<DrivePath> paths = [.. Carrying(view, hits)];
-        return new HitSheet([.. Inertia(hits), .. Worst(hits, known, paths), .. Burst(view)], known, paths, DriveWords.Missing(view));
+        return new HitSheet([.. Inertia(hits), .. Worst(hits, known, paths), .. Burst(view)], known, paths, DriveWords.Missing(view))
+        {
+            Refused = view.Trace.Refused,
+        };
     }
 
     private static IEnumerable<DrivePath> Carrying(View view, DriveHits hits)

@@ -97,7 +97,7 @@ public class FitCheckTests
     {
         var finding = Of(Books.Of(("fit[pin].size", "10 mm"), ("fit[pin].holeClass", "Q7"), ("fit[pin].shaftClass", "m6"), ("fit[pin].hole", "10 mm"), ("fit[pin].shaft", "10 mm")), "fit-interference[pin]");
         Assert.Equal(Verdict.NotKnownYet, finding.Verdict);
-        Assert.Contains(finding.Missing, m => m.StartsWith("fit.holeClass: given 'Q7'", StringComparison.Ordinal));
+        Assert.Contains(finding.Missing, m => m.StartsWith("fit[pin].holeClass: given 'Q7'", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -186,6 +186,18 @@ public class FitCheckTests
         Assert.DoesNotContain(Row(rough.Changed("rougher", ("fit[coverSeat].holeRoughness", "40 µm")), "coverSeat").Facts, f => f.Name == "hub and shaft come loose at");
 
         static double Told(BuildBook book, string name) => Row(book, "coverSeat").Facts.Single(f => f.Name == name).Value!.Value;
+    }
+
+    [Theory]
+    [InlineData("Q7", "fit[hub].holeClass: given 'Q7', wanted letter and grade of a hole, such as H7: A to ZC, grades 01, 0 and 1 to 18")]
+    [InlineData("K9", "ISO hole limits: tolerance grade: K holes over 3 mm are defined up to grade 8")]
+    public void AClassThatCannotBeIsSaidOnTheSheet(string hole, string sentence)
+    {
+        var row = Row(Steel.Set(("fit[hub].holeClass", hole), ("fit[hub].shaftClass", "p6")), "hub");
+        Assert.Contains(sentence, row.Refused);
+        Assert.Null(row.HoleLimits);
+        Assert.NotNull(row.ShaftLimits);
+        Assert.Empty(Row(Steel.Set(("fit[hub].holeClass", "H7"), ("fit[hub].shaftClass", "p6")), "hub").Refused);
     }
 
     private static FitRow Row(BuildBook book, string index) => FitsSheet.Of(book.Now()).Rows.Single(r => r.Index == index);

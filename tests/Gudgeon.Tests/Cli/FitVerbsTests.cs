@@ -55,7 +55,7 @@ public sealed class FitVerbsTests : IDisposable
         Assert.Contains("hole bare", drawn, StringComparison.Ordinal);
         Assert.Contains("hole P7 coated", drawn, StringComparison.Ordinal);
         Assert.Contains("−10 µm", drawn, StringComparison.Ordinal);
-        Assert.Contains("below the line the fit is loose", XDocument.Parse(_workshop.Read("fits.svg")).Root!.Value, StringComparison.Ordinal);
+        Assert.Contains("below the line the fit is loose", drawn, StringComparison.Ordinal);
     }
 
     private string Drawn(string file) => string.Join(' ', XDocument.Parse(_workshop.Read(file)).Root!.Value.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
@@ -72,6 +72,28 @@ public sealed class FitVerbsTests : IDisposable
     public void ABookWithoutFitsSaysHowToBegin()
     {
         _workshop.Good("new", "empty.json", "--name", "Empty");
-        Assert.Contains("set fit[name].size", _workshop.Good("fits", "pairs", "empty.json"), StringComparison.Ordinal);
+        var outcome = _workshop.Run("fits", "pairs", "empty.json");
+        Assert.Equal(3, outcome.Code);
+        Assert.Contains("set fit[name].size", outcome.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AClassThatIsNoneIsSaidAndLeavesTheSheetUnfinished()
+    {
+        _workshop.Unpack("heron");
+        _workshop.Good("set", "heron.json", "fit[spigot].holeClass", "Q7", "--change", "blower");
+        var outcome = _workshop.Run("fits", "pairs", "heron.json");
+        Assert.Equal(3, outcome.Code);
+        Assert.Contains("Left out, because it cannot be: spigot: fit[spigot].holeClass: given 'Q7', wanted letter and grade of a hole", outcome.Output, StringComparison.Ordinal);
+    }
+
+    [Fact] // 35 µm are 1.378 thousandths, 33 µm 1.3.
+    public void InchReadersAreToldThousandths()
+    {
+        Assert.Matches(@"greatest interference +1\.378 thou", _workshop.Good("fits", "limits", "25mm H7/p6", "--imperial"));
+        _workshop.Unpack("heron");
+        var said = _workshop.Good("fits", "pairs", "heron.json", "--imperial");
+        Assert.All((string[])["µm", " mm", "MPa", "°C", "N·m"], unit => Assert.DoesNotContain(unit, said, StringComparison.Ordinal));
+        Assert.Matches("spigot .* 1\\.3 thou", said);
     }
 }

@@ -208,7 +208,7 @@ internal sealed class FittedPair(View view, string index)
             return known;
         }
 
-        view.Unknown($"{field.Path}: given '{text}', wanted letter and grade {wanted}");
+        view.Refuse($"{field.At(index)}: given '{text}', wanted {wanted}");
         return null;
     }
 }

@@ -35,6 +35,15 @@ internal static class FactLines
         Out.Line("Caution: " + caution);
     }
 
+    /// <summary>What was given and cannot be.</summary>
+    public static void PrintRefused(IEnumerable<string> refused)
+    {
+        foreach (var sentence in refused)
+        {
+            Out.Line($"Left out, because it cannot be: {sentence}.");
+        }
+    }
+
     /// <summary>The same for a program: SI.</summary>
     public static IEnumerable<object> Json(IEnumerable<Fact> facts) => facts.Select(f => new { name = f.Name, value = f.Known ? f.Value : null, unit = f.Dimension.SiUnit(), remark = f.Words(imperial: false) });
 }
