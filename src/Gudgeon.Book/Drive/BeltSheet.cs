@@ -68,7 +68,7 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Dra
         var pulleys = course is null ? [] : belt.Pulleys();
         List<BeltSpan> spans = [.. pulleys.Select((p, i) => BeltSpan.Between(p, pulleys[(i + 1) % pulleys.Count]))];
         return new BeltSheet(
-            [.. Ratio(view, belt), .. Course(view, belt, course), .. Tension(view, belt, course), .. Pull(belt, worst), .. Jump(view, belt)],
+            [.. Ratio(view, belt), .. Course(view, belt, course), .. Tension(view, belt, course), .. Pull(view, belt, worst), .. Jump(view, belt)],
             [.. pulleys.Select((p, i) => new DrawnPulley(p.X, p.Y, p.Radius, BeltSpan.Wrap(p, spans[(i + spans.Count - 1) % spans.Count], spans[i])))],
             [.. spans.Select(s => new DrawnSpan(s.FromX, s.FromY, s.ToX, s.ToY, s.Length))],
             [.. Over(view, belt)],
@@ -118,15 +118,35 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Dra
             new Fact("load on the crank pulley at rest", Sketch.Known(() => belt.HubLoad(BeltPull.AtRest)), Dimension.Force, "N"));
     }
 
-    private static IEnumerable<DriveStep> Pull(DrivenBelt belt, BeltPull worst) => DriveWords.Step(
-        "Greatest steady pull",
-        Running,
-        new Fact("at a crank speed of", worst.Speed, Dimension.RotationalSpeed, "rpm"),
-        new Fact("torque at the crank", worst.Torque, Dimension.Torque, "N·m"),
-        new Fact("pull of the belt", worst.Pull, Dimension.Force, "N"),
-        new Fact(belt.Toothed ? "pull that its teeth carry" : "pull at which it slips", Sketch.Known(() => belt.Capacity(worst.BeltSpeed)), Dimension.Force, "N"),
-        new Fact("slack span", Sketch.Known(() => belt.SetUp() - (worst.Pull / 2)), Dimension.Force, "N"),
-        new Fact("load on the crank pulley", Sketch.Known(() => belt.HubLoad(worst)), Dimension.Force, "N"));
+    private static IEnumerable<DriveStep> Pull(View view, DrivenBelt belt, BeltPull worst)
+    {
+        var (slack, turning) = (Sketch.Known(() => belt.SetUp() - (worst.Pull / 2)), belt.Centrifugal(worst.BeltSpeed));
+        return DriveWords.Step(
+            "Greatest steady pull",
+            Running,
+            [
+                new Fact("at a crank speed of", worst.Speed, Dimension.RotationalSpeed, "rpm"),
+                new Fact("torque at the crank", worst.Torque, Dimension.Torque, "N·m"),
+                new Fact("pull of the belt", worst.Pull, Dimension.Force, "N"),
+                new Fact(belt.Toothed ? "pull that its teeth carry" : "pull at which it slips", Sketch.Known(() => belt.Capacity(worst.BeltSpeed)), Dimension.Force, "N"),
+                .. belt.Toothed ? [] : Slip(view, belt, worst),
+                new Fact("slack span", slack, Dimension.Force, "N") { RemarkIn = imperial => slack < turning ? $"below the centrifugal tension of {Figures.Print(turning, Dimension.Force, "N", 3, imperial)}: the belt loses contact with its pulleys" : "" },
+                new Fact("load on the crank pulley", Sketch.Known(() => belt.HubLoad(worst)), Dimension.Force, "N"),
+            ]);
+    }
+
+    /// <summary>How the spans of a belt without teeth share its pull, and what each rib takes of it.</summary>
+    private static IEnumerable<Fact> Slip(View view, DrivenBelt belt, BeltPull worst)
+    {
+        var pressing = Sketch.Known(() => belt.Pressing(worst.BeltSpeed));
+        var (tight, slack) = (pressing + (worst.Pull / 2), pressing - (worst.Pull / 2));
+        return
+        [
+            new Fact("tight over slack span where it slips", Sketch.Known(() => belt.AtSlip(worst.BeltSpeed).Ratio), Dimension.Number, "") { Digits = 3, Remark = belt.SlipWords },
+            new Fact("tight over slack span now, as they press on the pulleys", slack > 0 ? tight / slack : null, Dimension.Number, "") { Digits = 3 },
+            new Fact("pull of a rib", belt.Ribbed ? Sketch.Known(() => belt.PullOfARib(worst.Pull)) : null, Dimension.Force, "N") { RemarkIn = imperial => view.AmountIf(Belt.RibPull) is { } most ? $"{Belt.RibPull.Print(most, imperial)} allowed by its maker" : "belt.ribPull: what its maker allows is not known yet" },
+        ];
+    }
 
     /// <summary>How near a toothed belt comes to jumping; nothing for one without teeth.</summary>
     private static IEnumerable<DriveStep> Jump(View view, DrivenBelt belt)
