@@ -57,6 +57,7 @@ public sealed record HitSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Driv
             (view.WordOr(Belt.Kind, BeltKinds.Toothed) == BeltKinds.Toothed ? "belt, by its teeth" : "belt, at slip", Sketch.Known(hits.BeltTorque)),
             ("shrunk fit of the spigot", view.Knows(Fit.Length, Nose.Fit) ? Sketch.Known(nose.Joint.SlipTorque) : null),
             ("key alone", view.Knows(Fit.KeyLength, Nose.Fit) ? Sketch.Known(nose.KeyTorque) : null),
+            ("spigot itself, to the yield of its notch", LoadedNose.HasSpigot(view) ? Sketch.Known(nose.SpigotTorque) : null),
         ];
         return all.Where(p => p.Torque is not null).Select(p => new DrivePath(p.Name, p.Torque!.Value));
     }
@@ -87,13 +88,16 @@ public sealed record HitSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Driv
     private static IEnumerable<DriveStep> Burst(View view)
     {
         var speed = Sketch.Known(() => ImpellerBurstCheck.Speed(view));
-        var burst = view.Knows(Impeller.Diameter) ? Sketch.Known(() => ImpellerBurstCheck.Burst(view)) : null;
+        var impeller = new HotImpeller(view);
+        double? Of(Func<double> work) => view.Knows(Impeller.Diameter) ? Sketch.Known(work) : null;
+        var burst = Of(impeller.Burst);
         return DriveWords.Step(
             "Impeller",
             Bursting,
             new Fact("speed at the rev limit", speed, Dimension.RotationalSpeed, "rpm") { Digits = 5 },
             new Fact("speed of its tips", view.Knows(Impeller.Diameter) ? speed * view.Amount(Impeller.Diameter) / 2 : null, Dimension.Speed, "m/s"),
             new Fact("energy in it", view.AmountIf(Rotor.Inertia, "impeller") is { } inertia && speed is { } w ? DriveShock.Energy(inertia, w) : null, Dimension.Energy, "kJ") { Remark = "all of it comes out when it bursts" },
+            new Fact("tensile strength as it runs", Of(impeller.Strength), Dimension.Pressure, "MPa") { Digits = 3, RemarkIn = impeller.StrengthWords },
             new Fact("burst speed", burst, Dimension.RotationalSpeed, "rpm") { Remark = speed is { } s && burst is { } b ? $"{Figures.Number(b / s, 3)} times the speed at the rev limit" : "" });
     }
 }
