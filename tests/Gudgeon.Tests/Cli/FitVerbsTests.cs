@@ -23,6 +23,17 @@ public sealed class FitVerbsTests : IDisposable
         Assert.Matches(@"hole, greatest +25\.0006 mm", _workshop.Good("fits", "limits", "25mm H01/zc8"));
     }
 
+    [Fact]
+    public void WorkingsNameTheirSymbolsAndKeepTheDigitsOfASize()
+    {
+        Assert.Contains("greatest size (25.035 mm) = (25 mm) + (35 µm)", _workshop.Good("work", "ISO shaft limits", "size=25mm", "deviation=p", "grade=6"), StringComparison.Ordinal);
+
+        // 01 is not 1.
+        var outcome = _workshop.Run("work", "ISO hole limits", "size=25mm", "deviation=H", "grade=01");
+        Assert.Equal(2, outcome.Code);
+        Assert.Contains("given '01', wanted a whole number; -1 stands for grade 01", outcome.Error, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("shaft: given 'p66', wanted letter and grade of a shaft", "25mm", "H7", "p66")]
     [InlineData("hole: given 'h7', wanted letter and grade of a hole", "25mm", "h7", "p6")]
