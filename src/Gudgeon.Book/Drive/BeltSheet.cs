@@ -44,6 +44,9 @@ public sealed record DrawnSpan(double FromX, double FromY, double ToX, double To
 /// <param name="Missing">What is wanted.</param>
 public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<DrawnPulley> Pulleys, IReadOnlyList<DrawnSpan> Spans, IReadOnlyList<BeltRow> Rows, string Missing) : IDriveSheet
 {
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Refused { get; init; } = [];
+
     /// <summary>What it leaves out.</summary>
     public const string Remark = "Fixed centres: the mean of both spans stays at the set-up tension; a sprung idler holds the slack span instead. Steady pulls of the engine run, without shocks, for which there is a sheet of its own. The crank pulley is the driver, and the slack span leaves it.";
 
@@ -65,11 +68,14 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Dra
         var pulleys = course is null ? [] : belt.Pulleys();
         List<BeltSpan> spans = [.. pulleys.Select((p, i) => BeltSpan.Between(p, pulleys[(i + 1) % pulleys.Count]))];
         return new BeltSheet(
-            [.. Ratio(view, belt), .. Course(view, belt, course), .. Tension(view, belt, course), .. Pull(belt, worst), .. Jump(view, belt)],
+            [.. Ratio(view, belt), .. Course(view, belt, course), .. Tension(view, belt, course), .. Pull(view, belt, worst), .. Jump(view, belt)],
             [.. pulleys.Select((p, i) => new DrawnPulley(p.X, p.Y, p.Radius, BeltSpan.Wrap(p, spans[(i + spans.Count - 1) % spans.Count], spans[i])))],
             [.. spans.Select(s => new DrawnSpan(s.FromX, s.FromY, s.ToX, s.ToY, s.Length))],
             [.. Over(view, belt)],
-            DriveWords.Missing(view));
+            DriveWords.Missing(view))
+        {
+            Refused = view.Trace.Refused,
+        };
     }
 
     private static IEnumerable<DriveStep> Ratio(View view, DrivenBelt belt)
@@ -82,7 +88,7 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Dra
             new Fact("pulley on the crank", crank, Dimension.Length, "mm"),
             new Fact("pulley on the blower", blower, Dimension.Length, "mm"),
             new Fact("ratio of the pulleys", Sketch.Known(belt.Ratio), Dimension.Number, "") { Digits = 5, Remark = $"the run is made with {Blower.DriveRatio.Print(view.AmountOr(Blower.DriveRatio, double.NaN))}" },
-            new Fact("rotor speed at the rev limit", rotor, Dimension.RotationalSpeed, "rpm") { Digits = 5, Remark = view.AmountIf(Blower.MaxSpeed) is { } most ? $"{Blower.MaxSpeed.Print(most)} allowed" : "" },
+            new Fact("rotor speed at the rev limit", rotor, Dimension.RotationalSpeed, "rpm") { Digits = 5, RemarkIn = imperial => view.AmountIf(Blower.MaxSpeed) is { } most ? $"{Blower.MaxSpeed.Print(most, imperial)} allowed" : "" },
             new Fact("belt speed at the rev limit", crank is { } d ? BeltGeometry.Speed(d, limit) : null, Dimension.Speed, "m/s"));
     }
 
@@ -112,15 +118,35 @@ public sealed record BeltSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Dra
             new Fact("load on the crank pulley at rest", Sketch.Known(() => belt.HubLoad(BeltPull.AtRest)), Dimension.Force, "N"));
     }
 
-    private static IEnumerable<DriveStep> Pull(DrivenBelt belt, BeltPull worst) => DriveWords.Step(
-        "Greatest steady pull",
-        Running,
-        new Fact("at a crank speed of", worst.Speed, Dimension.RotationalSpeed, "rpm"),
-        new Fact("torque at the crank", worst.Torque, Dimension.Torque, "N·m"),
-        new Fact("pull of the belt", worst.Pull, Dimension.Force, "N"),
-        new Fact(belt.Toothed ? "pull that its teeth carry" : "pull at which it slips", Sketch.Known(() => belt.Capacity(worst.BeltSpeed)), Dimension.Force, "N"),
-        new Fact("slack span", Sketch.Known(() => belt.SetUp() - (worst.Pull / 2)), Dimension.Force, "N"),
-        new Fact("load on the crank pulley", Sketch.Known(() => belt.HubLoad(worst)), Dimension.Force, "N"));
+    private static IEnumerable<DriveStep> Pull(View view, DrivenBelt belt, BeltPull worst)
+    {
+        var (slack, turning) = (Sketch.Known(() => belt.SetUp() - (worst.Pull / 2)), belt.Centrifugal(worst.BeltSpeed));
+        return DriveWords.Step(
+            "Greatest steady pull",
+            Running,
+            [
+                new Fact("at a crank speed of", worst.Speed, Dimension.RotationalSpeed, "rpm"),
+                new Fact("torque at the crank", worst.Torque, Dimension.Torque, "N·m"),
+                new Fact("pull of the belt", worst.Pull, Dimension.Force, "N"),
+                new Fact(belt.Toothed ? "pull that its teeth carry" : "pull at which it slips", Sketch.Known(() => belt.Capacity(worst.BeltSpeed)), Dimension.Force, "N"),
+                .. belt.Toothed ? [] : Slip(view, belt, worst),
+                new Fact("slack span", slack, Dimension.Force, "N") { RemarkIn = imperial => slack < turning ? $"below the centrifugal tension of {Figures.Print(turning, Dimension.Force, "N", 3, imperial)}: the belt loses contact with its pulleys" : "" },
+                new Fact("load on the crank pulley", Sketch.Known(() => belt.HubLoad(worst)), Dimension.Force, "N"),
+            ]);
+    }
+
+    /// <summary>How the spans of a belt without teeth share its pull, and what each rib takes of it.</summary>
+    private static IEnumerable<Fact> Slip(View view, DrivenBelt belt, BeltPull worst)
+    {
+        var pressing = Sketch.Known(() => belt.Pressing(worst.BeltSpeed));
+        var (tight, slack) = (pressing + (worst.Pull / 2), pressing - (worst.Pull / 2));
+        return
+        [
+            new Fact("tight over slack span where it slips", Sketch.Known(() => belt.AtSlip(worst.BeltSpeed).Ratio), Dimension.Number, "") { Digits = 3, Remark = belt.SlipWords },
+            new Fact("tight over slack span now, as they press on the pulleys", slack > 0 ? tight / slack : null, Dimension.Number, "") { Digits = 3 },
+            new Fact("pull of a rib", belt.Ribbed ? Sketch.Known(() => belt.PullOfARib(worst.Pull)) : null, Dimension.Force, "N") { RemarkIn = imperial => view.AmountIf(Belt.RibPull) is { } most ? $"{Belt.RibPull.Print(most, imperial)} allowed by its maker" : "belt.ribPull: what its maker allows is not known yet" },
+        ];
+    }
 
     /// <summary>How near a toothed belt comes to jumping; nothing for one without teeth.</summary>
     private static IEnumerable<DriveStep> Jump(View view, DrivenBelt belt)

@@ -20,6 +20,9 @@ public interface IDriveSheet
 
     /// <summary>What is wanted, or why there is none, in one sentence; empty when nothing is.</summary>
     string Missing { get; }
+
+    /// <summary>What was given and cannot be, each in one sentence; what hangs on it is left out.</summary>
+    IReadOnlyList<string> Refused { get; }
 }
 
 /// <summary>What the sheets of the boost drive share.</summary>

@@ -27,6 +27,9 @@ public sealed record CoolerRow(double Speed, double Flow, double Delivery, doubl
 /// <param name="Missing">What is wanted.</param>
 public sealed record HeatSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<(double AirSpeed, double Temperature)> Oil, double Limit, IReadOnlyList<CoolerRow> Rows, string Missing) : IDriveSheet
 {
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Refused { get; init; } = [];
+
     /// <summary>What it leaves out.</summary>
     public const string Remark = "The tank's wall is as hot as its oil, the wind runs along walls and fins, nothing is radiated; a run lets no heat out. Heat capacity of oil 2100 J/(kg·K) at 820 kg/m³ (from memory). The cooler's coefficient stays the same over the flow, so that small flows are cooled less than this says.";
 
@@ -51,7 +54,10 @@ public sealed record HeatSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<(do
             mean is { } heat && rise is { } more && Sketch.Known(() => tank.Temperature(heat, 0)) is not null ? [.. Enumerable.Range(0, Points).Select(i => ((double)i, tank.Temperature(heat, i) + more))] : [],
             tank.Limit(),
             rows,
-            DriveWords.Missing(view));
+            DriveWords.Missing(view))
+        {
+            Refused = view.Trace.Refused,
+        };
     }
 
     private static IEnumerable<DriveStep> Tank(View view, TankHeat tank)
@@ -61,12 +67,12 @@ public sealed record HeatSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<(do
             "Oil tank in place of a cooler",
             HotOil,
             new Fact("heat into the oil at full load", Sketch.Known(tank.Full), Dimension.Power, "kW") { Remark = "its share of friction, and what the drive of the blower loses" },
-            new Fact("mean of runs and rests", Sketch.Known(tank.Mean), Dimension.Power, "W"),
-            new Fact("heat transfer coefficient", Sketch.Known(() => tank.Coefficient(air, 60, speed)), Dimension.HeatTransferCoefficient, "W/(m²·K)") { Remark = "60 K above the air" },
+            new Fact("mean of runs and rests", Sketch.Known(tank.Mean), Dimension.Power, "W") { InchUnit = "hp" },
+            new Fact("heat transfer coefficient", Sketch.Known(() => tank.Coefficient(air, 60, speed)), Dimension.HeatTransferCoefficient, "W/(m²·K)") { RemarkIn = imperial => imperial ? "108 °F above the air" : "60 K above the air" },
             new Fact("oil between runs, in the wind", Sketch.Known(() => tank.Temperature(tank.Mean(), speed)), Dimension.Temperature, "°C"),
             new Fact("oil between runs, standing still", Sketch.Known(() => tank.Temperature(tank.Mean(), 0)), Dimension.Temperature, "°C"),
-            new Fact("what a run adds", Sketch.Known(tank.Rise), Dimension.TemperatureDifference, "K"),
-            new Fact("oil after a run", Sketch.Known(tank.Hottest), Dimension.Temperature, "°C") { Remark = $"{OilTank.Limit.Print(tank.Limit())} allowed" });
+            new Fact("what a run adds", Sketch.Known(tank.Rise), Dimension.TemperatureDifference, "K") { InchUnit = "°F" },
+            new Fact("oil after a run", Sketch.Known(tank.Hottest), Dimension.Temperature, "°C") { RemarkIn = imperial => $"{OilTank.Limit.Print(tank.Limit(), imperial)} allowed" });
     }
 
     private static IEnumerable<DriveStep> Charge(View view, IReadOnlyList<CoolerRow> rows)
@@ -83,7 +89,7 @@ public sealed record HeatSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<(do
             new Fact("greatest heat taken from the charge", most.Heat, Dimension.Power, "kW") { Remark = $"at {Engine.RevLimit.Print(most.Speed)}" },
             new Fact("effectiveness from its size", most.Effectiveness, Dimension.Number, "") { Remark = view.AmountIf(Cooler.Effectiveness) is { } assumed ? $"the run is made with {Figures.Number(assumed, 3)}" : "" },
             new Fact("charge behind it", most.Outlet, Dimension.Temperature, "°C"),
-            new Fact("its tank warms in a run by", time is { } t && view.Knows(Cooler.TankWater) ? Sketch.Known(() => cooler.TankRise(most.Heat, t)) : null, Dimension.TemperatureDifference, "K") { Remark = "what ice there is melts first" });
+            new Fact("its tank warms in a run by", time is { } t && view.Knows(Cooler.TankWater) ? Sketch.Known(() => cooler.TankRise(most.Heat, t)) : null, Dimension.TemperatureDifference, "K") { InchUnit = "°F", Remark = "what ice there is melts first" });
     }
 
     private static IEnumerable<CoolerRow> Cooling(View view)

@@ -23,6 +23,9 @@ public sealed record NoseLoad(string Name, double Place, double Load);
 /// <param name="Missing">What is wanted.</param>
 public sealed record NoseSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<NoseLoad> Loads, IReadOnlyList<(double Place, double Moment)> Moments, IReadOnlyList<(string Name, double Place)> Sections, string Missing) : IDriveSheet
 {
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Refused { get; init; } = [];
+
     /// <summary>What it leaves out.</summary>
     public const string Remark = "A beam of one diameter on mains that give no way; play of the bearings counts with the offset of the bore, and the stiffness of the cover decides what share it takes. The pull of the belt stands still while the shaft turns, so its bending alternates. Shocks have a sheet of their own.";
 
@@ -47,7 +50,10 @@ public sealed record NoseSheet(IReadOnlyList<DriveStep> Steps, IReadOnlyList<Nos
             known ? [.. Along(view, nose, load)] : [],
             known ? [.. Course(view, nose, load)] : [],
             [.. new[] { (LoadedNose.Mouth, view.AmountIf(Nose.MouthFrom)), (LoadedNose.Shoulder, view.AmountIf(Nose.FilletFrom)) }.Where(s => s.Item2 is not null).Select(s => (s.Item1, s.Item2!.Value))],
-            DriveWords.Missing(view));
+            DriveWords.Missing(view))
+        {
+            Refused = view.Trace.Refused,
+        };
     }
 
     private static IEnumerable<DriveStep> Bending(View view, LoadedNose nose, double load)

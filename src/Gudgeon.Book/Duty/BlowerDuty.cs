@@ -34,6 +34,21 @@ public static class BlowerDuty
         .DefaultIfEmpty((Value: double.NaN, Speed: double.NaN))
         .MinBy(p => p.Value);
 
+    /// <summary>Surge margin by flow at the same pressure ratio, the surge line straight between the ends of the map's lines; null above the last of them.</summary>
+    public static double? MarginAtRatio(CompressorMap map, MapSpot spot)
+    {
+        (double Flow, double Ratio)[] line = [(0, 1), .. map.Lines.Select(l => (l.Points[0].CorrectedFlow, l.Points[0].PressureRatio))];
+        var upper = Array.FindIndex(line, p => p.Ratio >= spot.Ratio);
+        if (upper < 1)
+        {
+            return null;
+        }
+
+        var (low, high) = (line[upper - 1], line[upper]);
+        var flow = low.Flow + ((high.Flow - low.Flow) * (spot.Ratio - low.Ratio) / (high.Ratio - low.Ratio));
+        return Compressor.SurgeMarginAtRatio(spot.Flow, flow);
+    }
+
     private static MapSpot Spot(double speed, BlowerFigures blower, CompressorMap map, AmbientSpec ambient)
     {
         var corrected = Compressor.Corrected(blower.Flow, blower.Speed, ambient.Temperature, blower.MeanInletPressure, map.ReferenceTemperature, map.ReferencePressure);

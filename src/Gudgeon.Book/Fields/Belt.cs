@@ -24,8 +24,10 @@ public static class Belt
     public static readonly Field SetUpTension = Subject.Amount("setUpTension", "Tension of a span at rest", Dimension.Force, "N", (30, 3000), help: "By drawing; worked from the note of the span where that was measured.");
     public static readonly Field SpanFrequency = Subject.Amount("spanFrequency", "Note of the tight span at rest", Dimension.Frequency, "Hz", (20, 800), "pluck it; telephone with a tuning program, or ear", "The free span without the idler.");
     public static readonly Field TensionMax = Subject.Amount("tensionMax", "Greatest working tension of a toothed belt", Dimension.Force, "N", (100, 15000), help: "For this width, by the maker.");
-    public static readonly Field Friction = Subject.Amount("friction", "Friction of a belt without teeth", Dimension.Number, "", (0.15, 0.6), help: "0.3 when left out: rubber on dry steel, common practice, no source.");
+    public static readonly Field Friction = Subject.Amount("friction", "Friction of a belt without teeth", Dimension.Number, "", (0.15, 0.6), help: "0.3 on a flat pulley when left out: rubber on dry steel, common practice, no source. In ribs it is then the one that belts are designed for, tensions 4 to 1 over half a turn (from memory).");
     public static readonly Field Groove = Subject.Amount("groove", "Included angle of the ribs", Dimension.Angle, "°", (30, 60), help: "40° when left out (ISO 9982); not read of a flat belt.");
+    public static readonly Field Ribs = Subject.Count("ribs", "Ribs of a V-ribbed belt", (2, 20), help: "Those that run in grooves.");
+    public static readonly Field RibPull = Subject.Amount("ribPull", "Greatest pull of one rib", Dimension.Force, "N", (5, 400), help: "By the maker: power of a rib over the belt speed of its table, the service factor taken off.");
 }
 
 /// <summary>Kinds of belt.</summary>

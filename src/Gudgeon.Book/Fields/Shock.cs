@@ -20,5 +20,7 @@ public static class Impeller
 
     public static readonly Field Diameter = Subject.Amount("diameter", "Tip diameter", Dimension.Length, "mm", (30, 250), "calliper");
     public static readonly Field Bore = Subject.Amount("bore", "Bore", Dimension.Length, "mm", (2, 60), "pin gauge", "None when left out.");
-    public static readonly Field Material = Subject.Choice<MaterialGrade>("material", "Material", "Its strength and density are those of the handbook's table, at room temperature.");
+    public static readonly Field Material = Subject.Choice<MaterialGrade>("material", "Material", "Its density and its strength in the room are those of the handbook's table; what heat leaves of it, of aluminium by the handbook too.");
+    public static readonly Field Temperature = Subject.Amount("temperature", "Temperature of the impeller at full load", Dimension.Temperature, "°C", (20, 260), help: "That of the air from the blower in the engine run when left out: the rim is nearly as hot.");
+    public static readonly Field HotStrength = Subject.Amount("hotStrength", "Tensile strength at that temperature", Dimension.Pressure, "MPa", (50, 1500), help: "By the maker; by the handbook when left out.");
 }

@@ -40,6 +40,9 @@ public sealed record FitRow(
     IReadOnlyList<(double Temperature, double Interference)> Window,
     IReadOnlyList<Fact> Facts)
 {
+    /// <summary>What was given and cannot be, each in one sentence; what hangs on it is left out.</summary>
+    public IReadOnlyList<string> Refused { get; init; } = [];
+
     /// <summary>What a coating still to come makes of the hole's diameter, m, negative: it closes; null without one.</summary>
     public double? HoleBuildUp { get; init; }
 

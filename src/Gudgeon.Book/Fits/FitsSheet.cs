@@ -32,7 +32,7 @@ public sealed record FitsSheet(IReadOnlyList<FitRow> Rows, IReadOnlyList<FitSpre
     {
         var view = new View(now);
         var pair = new FittedPair(view, index);
-        var wanted = pair.Wanted();
+        var wanted = Sketch.Known<(double Least, double Greatest)>(() => pair.Wanted()) ?? (double.NaN, double.NaN);
         string[] classes = [view.WordOr(Fit.HoleClass, "", index), view.WordOr(Fit.ShaftClass, "", index)];
         return new FitRow(
             index,
@@ -53,6 +53,7 @@ public sealed record FitsSheet(IReadOnlyList<FitRow> Rows, IReadOnlyList<FitSpre
             FitFacts.Window(view, index, pair),
             [.. FitFacts.Of(view, index, pair)])
         {
+            Refused = view.Trace.Refused,
             HoleBuildUp = pair.HoleBuildUp(),
             ShaftBuildUp = pair.ShaftBuildUp(),
         };

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Gudgeon.Book.Checks.Fits;
 using Gudgeon.Book.Values;
 using Gudgeon.Calc.Catalogue;
@@ -12,8 +13,16 @@ namespace Gudgeon.Book.Fits;
 /// <param name="Hole">Limits of the hole.</param>
 /// <param name="Shaft">Limits of the shaft.</param>
 /// <param name="Fit">Interference; clearance negative.</param>
-public sealed record LimitsOfSize(double Size, string HoleClass, string ShaftClass, SizeLimits Hole, SizeLimits Shaft, FitLimits Fit)
+public sealed partial record LimitsOfSize(double Size, string HoleClass, string ShaftClass, SizeLimits Hole, SizeLimits Shaft, FitLimits Fit)
 {
+    /// <summary>Reads a fit as it stands on a drawing.</summary>
+    /// <param name="text">"25mm H7/p6".</param>
+    /// <exception cref="BadInputException">No size, or not both classes.</exception>
+    /// <exception cref="FormulaDomainException">The standard has no such class.</exception>
+    public static LimitsOfSize Of(string text) => Whole().Match(text) is { Success: true } read
+        ? Of(read.Groups["size"].Value, read.Groups["hole"].Value, read.Groups["shaft"].Value)
+        : throw new BadInputException($"fit: given '{text}', wanted size, hole and shaft, such as 25mm H7/p6");
+
     /// <summary>Reads what was typed.</summary>
     /// <param name="size">"25 mm".</param>
     /// <param name="hole">"H7".</param>
@@ -58,7 +67,10 @@ public sealed record LimitsOfSize(double Size, string HoleClass, string ShaftCla
         Fit.Least >= 0 ? Micro("least interference", Fit.Least) : Micro("greatest clearance", -Fit.Least),
     ];
 
+    [GeneratedRegex(@"^\s*(?<size>.+?)\s*(?<hole>[A-Za-z]+[0-9]+)[\s/]+(?<shaft>[A-Za-z]+[0-9]+)\s*$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Whole();
+
     private static Fact Size5(string name, double value) => new(name, value, Dimension.Length, "mm") { Digits = 6 };
 
-    private static Fact Micro(string name, double value) => new(name, Math.Round(value, 9), Dimension.Length, "µm");
+    private static Fact Micro(string name, double value) => new(name, Math.Round(value, 9), Dimension.Length, "µm") { InchUnit = "thou" };
 }

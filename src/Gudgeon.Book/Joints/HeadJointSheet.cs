@@ -102,7 +102,7 @@ public sealed record HeadJointSheet(string Key, Field Varied, double Now, IReadO
             new("peak pressure above ambient", now?.Peak, Dimension.Pressure, "bar"),
             new("gas load of one cylinder", now?.Gas, Dimension.Force, "kN"),
             new("clamp left around one cylinder", now?.Clamp, Dimension.Force, "kN"),
-            new("line load left on the seal", now?.LineLoad, Dimension.ForcePerLength, "N/mm") { Limit = double.IsNaN(wanted) ? null : new("wanted ", wanted, Dimension.ForcePerLength, "N/mm", $", {by}"), Remark = double.IsNaN(wanted) ? $"what the seal wants: {Joint.LineLoadWanted.At(key)}, by its maker" : "" },
+            new("line load left on the seal", now?.LineLoad, Dimension.ForcePerLength, "N/mm") { RemarkIn = double.IsNaN(wanted) ? null : new NumberInWords("wanted ", wanted, Dimension.ForcePerLength, "N/mm", $", {by}").Print, Remark = double.IsNaN(wanted) ? $"what the seal wants: {Joint.LineLoadWanted.At(key)}, by its maker" : "" },
             new("pressure left on the ring", now?.RingStress, Dimension.Pressure, "MPa") { Remark = now is not null && double.IsNaN(now.RingStress) ? $"wants {Joint.RingWidth.At(key)}" : "" },
             new("pressure at which it lifts, over peak pressure", now?.Reserve, Dimension.Number, ""),
             .. Ring(view, key),
@@ -115,7 +115,7 @@ public sealed record HeadJointSheet(string Key, Field Varied, double Now, IReadO
     {
         var cold = JointFigures.Known(view, v => SealedJoint.LineLoad(v, key, SealedJoint.LeastClamp(v, key)));
         var seats = view.Knows(Joint.Gasket, key) ? JointFigures.Known(view, v => SealedJoint.SeatingWanted(v, key)) : double.NaN;
-        yield return new Fact("line load, cold, least", cold, Dimension.ForcePerLength, "N/mm") { Limit = double.IsNaN(seats) ? null : new("", seats, Dimension.ForcePerLength, "N/mm", " seats the gasket by the table, made for vessel flanges") };
+        yield return new Fact("line load, cold, least", cold, Dimension.ForcePerLength, "N/mm") { RemarkIn = double.IsNaN(seats) ? null : new NumberInWords("", seats, Dimension.ForcePerLength, "N/mm", " seats the gasket by the table, made for vessel flanges").Print };
     }
 
     /// <summary>The ring or wire itself; nothing where the book has none.</summary>
@@ -125,7 +125,7 @@ public sealed record HeadJointSheet(string Key, Field Varied, double Now, IReadO
         if (view.Knows(Joint.RingWidth, key))
         {
             var most = view.AmountIf(Joint.RingStressMost, key);
-            yield return new Fact("pressure on the ring when tightened, greatest", Known(v => SealedJoint.RingStress(v, key, SealedJoint.GreatestClamp(v, key))), Dimension.Pressure, "MPa") { Limit = most is { } bears ? new("", bears, Dimension.Pressure, "MPa", " allowed") : null, Remark = most is null ? $"what crushes it: {Joint.RingStressMost.At(key)}, by its maker" : "" };
+            yield return new Fact("pressure on the ring when tightened, greatest", Known(v => SealedJoint.RingStress(v, key, SealedJoint.GreatestClamp(v, key))), Dimension.Pressure, "MPa") { RemarkIn = most is { } bears ? new NumberInWords("", bears, Dimension.Pressure, "MPa", " allowed").Print : null, Remark = most is null ? $"what crushes it: {Joint.RingStressMost.At(key)}, by its maker" : "" };
         }
 
         if (view.Knows(Joint.Cord, key))

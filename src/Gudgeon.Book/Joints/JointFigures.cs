@@ -117,10 +117,10 @@ public sealed record JointFigures(string Key, string Thread)
         new("load factor", LoadFactor, Dimension.Number, "%") { Remark = "of the working force comes on the bolt" },
         Newtons("working force on one bolt", Force) with { Remark = ForceFrom }, Newtons("lost by embedding", Embedding), Newtons("change by heat", Thermal) with { Remark = Thermal == 0 ? "no working temperature known" : Thermal > 0 ? "gained" : "lost" },
         Newtons(ClampLeftName, ClampLeft) with { Remark = ClampLeft < 0 ? "the joint opens" : "" }, Newtons("bolt force in service, greatest", BoltForce),
-        Stress(WhileTightening, TighteningStress), Stress(InService, WorkingStress) with { Limit = Held("yield ", Yield) },
-        Stress("stress amplitude", Amplitude) with { Limit = Held("borne for good ", FatigueStrength) },
-        Stress("pressure under the head", HeadPressure) with { Limit = Held("face bears ", HeadLimit) },
-        Length("thread engagement", Engagement) with { Limit = double.IsNaN(EngagementWanted) ? null : new("bolt breaks first from ", EngagementWanted, Dimension.Length, "mm") { Digits = 4 } },
+        Stress(WhileTightening, TighteningStress), Stress(InService, WorkingStress) with { RemarkIn = Held("yield ", Yield) },
+        Stress("stress amplitude", Amplitude) with { RemarkIn = Held("borne for good ", FatigueStrength) },
+        Stress("pressure under the head", HeadPressure) with { RemarkIn = Held("face bears ", HeadLimit) },
+        Length("thread engagement", Engagement) with { RemarkIn = double.IsNaN(EngagementWanted) ? null : new NumberInWords("bolt breaks first from ", EngagementWanted, Dimension.Length, "mm") { Digits = 4 }.Print },
         Newtons("force that strips the thread", Stripping),
         Length("stretch at the mean preload", Stretch),
         new("angle from snug to the mean preload", Angle, Dimension.Angle, "°"),
@@ -204,5 +204,5 @@ public sealed record JointFigures(string Key, string Thread)
 
     private static Fact Length(string name, double value) => new(name, value, Dimension.Length, "mm");
 
-    private static NumberInWords? Held(string words, double value) => double.IsNaN(value) ? null : new(words, value, Dimension.Pressure, "MPa") { Digits = 4 };
+    private static Func<bool, string>? Held(string words, double value) => double.IsNaN(value) ? null : new NumberInWords(words, value, Dimension.Pressure, "MPa") { Digits = 4 }.Print;
 }

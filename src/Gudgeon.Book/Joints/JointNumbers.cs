@@ -1,4 +1,3 @@
-using Gudgeon.Book.Rows;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Catalogue;
 
@@ -28,7 +27,7 @@ internal sealed class JointNumbers(View view)
             // With something missing the formula was handed nothing to work on.
             if (!v.Trace.Missing.Any())
             {
-                _refused.Add(e is OutOfRangeException range ? FormulaCall.Sentence(range) : e.Message);
+                _refused.AddRange(v.Trace.Refused);
             }
 
             return double.NaN;

@@ -28,7 +28,7 @@ public static class Expression
     {
         // Inside an expression a temperature is absolute, whatever its display unit.
         double si when quantity.Dimension == Dimension.Temperature => Bracketed(Figures.Print(si, quantity.Dimension, "K", 5)),
-        double si => Bracketed(Figures.Print(si, quantity.Dimension, quantity.Unit, 4)),
+        double si => Bracketed(Figures.Print(si, quantity.Dimension, quantity.Unit, quantity.Digits)),
         double[] list => "[" + string.Join(", ", list.Select(si => Figures.Print(si, quantity.Dimension, quantity.Unit, 4))) + "]",
         _ => value.ToString()!,
     };

@@ -102,12 +102,16 @@ public sealed record FormulaCall(Formula Formula, IReadOnlyList<object> Argument
     private static object Argument(FormulaInput input, string text) => input.Kind switch
     {
         InputKind.Amount => Amount.Parse(input.Quantity.Name, text, input.Quantity.Dimension, input.Quantity.Unit).Si,
-        InputKind.Count => int.TryParse(text, NumberStyles.Integer, CultureInfo.InvariantCulture, out var count)
-            ? count
-            : throw new BadInputException($"{input.Quantity.Name}: given '{text}', wanted a whole number"),
+        InputKind.Count => Count(input, text),
         InputKind.List => List(input, text),
         _ => Choice(input, text),
     };
+
+    /// <summary>A whole number; 01 is none, since it is not 1 where it names a tolerance grade.</summary>
+    private static int Count(FormulaInput input, string text) =>
+        int.TryParse(text, NumberStyles.Integer, CultureInfo.InvariantCulture, out var count) && (count == 0 || !text.Trim().StartsWith('0'))
+            ? count
+            : throw new BadInputException($"{input.Quantity.Name}: given '{text}', wanted a whole number{(input.Quantity.Help.Length > 0 ? $"; {input.Quantity.Help}" : "")}");
 
     /// <summary>"1.2, 1.3, 1.4 mm": the last unit holds for the numbers before it that have none.</summary>
     private static double[] List(FormulaInput input, string text)

@@ -42,6 +42,7 @@ public sealed class Trace
     private readonly List<(Subject Subject, IReadOnlyList<string> Indices)> _indices = [];
     private readonly List<Step> _steps = [];
     private readonly List<string> _unknown = [];
+    private readonly List<string> _refused = [];
     private readonly HashSet<string> _dutySources = new(StringComparer.Ordinal);
     private readonly HashSet<string> _throughDuty = new(StringComparer.Ordinal);
     private readonly HashSet<string> _unmoved = new(StringComparer.Ordinal);
@@ -63,6 +64,9 @@ public sealed class Trace
 
     /// <summary>What is needed and not known: paths of fields, names of limits, and why a run gave no figures.</summary>
     public IEnumerable<string> Missing => _reads.Values.Where(r => r.IsMissing).Select(r => r.Address.Path).Concat(_unknown).Distinct(StringComparer.Ordinal);
+
+    /// <summary>Why what was given cannot be worked with, each once: sentences of formulas, words that are none of the known ones.</summary>
+    public IReadOnlyList<string> Refused => _refused;
 
     /// <summary>Sources read that carry an uncertainty, by the path under which they are written; not those of a run that nudges do not move.</summary>
     public IEnumerable<Found> Uncertain => _reads.Values.Where(r => !_unmoved.Contains(r.Address.Path)).Select(r => r.Found).OfType<Found>().Where(f => f.Value.StandardUncertainty > 0).DistinctBy(f => f.Source);
@@ -91,6 +95,14 @@ public sealed class Trace
     }
 
     internal void AddUnknown(string what) => _unknown.Add(what);
+
+    internal void AddRefused(string sentence)
+    {
+        if (!_refused.Contains(sentence))
+        {
+            _refused.Add(sentence);
+        }
+    }
 
     /// <summary>Takes in what something read that is done without where it cannot be had: nothing of it is missing.</summary>
     internal void AddTrial(Trace trial)

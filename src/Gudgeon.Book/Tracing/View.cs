@@ -126,6 +126,13 @@ public sealed class View
     /// <summary>Says that something other than a field is wanted.</summary>
     public void Unknown(string what) => Trace.AddUnknown(what);
 
+    /// <summary>Says that a value cannot be what it is given as, and that a better one is wanted.</summary>
+    public void Refuse(string sentence)
+    {
+        Trace.AddRefused(sentence);
+        Trace.AddUnknown(sentence);
+    }
+
     /// <summary>What the engine does to its parts; null, and what it lacks noted as missing, when it could not be run.</summary>
     /// <param name="whole">Whether every speed is wanted: a run with slightly nudged values, which has few, then gives way to the run without.</param>
     public EngineDuty? Duty(bool whole = false)
@@ -241,14 +248,22 @@ public sealed class View
             return Unknown<TResult>.Value;
         }
 
-        for (var i = 0; i < arguments.Length; i++)
+        try
         {
-            Formula.Check(formula.Inputs[i], arguments[i]);
-        }
+            for (var i = 0; i < arguments.Length; i++)
+            {
+                Formula.Check(formula.Inputs[i], arguments[i]);
+            }
 
-        var result = work();
-        Trace.AddStep(new Step(formula, arguments, formula.Flatten(result!)));
-        return result;
+            var result = work();
+            Trace.AddStep(new Step(formula, arguments, formula.Flatten(result!)));
+            return result;
+        }
+        catch (Exception e) when (e is FormulaDomainException or OutOfRangeException)
+        {
+            Trace.AddRefused(Refusal.Sentence(formula, arguments, e));
+            throw;
+        }
     }
 
     private double Number(Field field, string index, string? fallbackText, double fallback)

@@ -12,8 +12,11 @@ public sealed record Fact(string Name, double? Value, Dimension Dimension, strin
     /// <summary>A remark beside it: where it stands, what it rests on.</summary>
     public string Remark { get; init; } = "";
 
-    /// <summary>What it is held to, printed beside it in the same system of units; null when it is held to nothing.</summary>
-    public NumberInWords? Limit { get; init; }
+    /// <summary>The remark where it has amounts in it, by whether the reader thinks in inches.</summary>
+    public Func<bool, string>? RemarkIn { get; init; }
+
+    /// <summary>Display unit in the inch system where the usual counterpart does not fit: thousandths for a fit.</summary>
+    public string? InchUnit { get; init; }
 
     /// <summary>Significant digits that a reader wants.</summary>
     public int Digits { get; init; } = 4;
@@ -21,9 +24,9 @@ public sealed record Fact(string Name, double? Value, Dimension Dimension, strin
     /// <summary>Whether it is known.</summary>
     public bool Known => Value is { } si && !double.IsNaN(si);
 
-    /// <summary>What stands beside it: its limit where there is one, and its remark.</summary>
-    public string Beside(bool imperial) => string.Join("; ", new[] { Limit?.Print(imperial) ?? "", Remark }.Where(words => words.Length > 0));
-
     /// <summary>The number with its unit; "not known" when it is not.</summary>
-    public string Print(bool imperial) => Known ? Figures.Print(Value!.Value, Dimension, Unit, Digits, imperial) : "not known";
+    public string Print(bool imperial) => Known ? Figures.Print(Value!.Value, Dimension, imperial && InchUnit is { } inch ? inch : Unit, Digits, imperial) : "not known";
+
+    /// <summary>The remark in the reader's units.</summary>
+    public string Words(bool imperial) => RemarkIn?.Invoke(imperial) ?? Remark;
 }

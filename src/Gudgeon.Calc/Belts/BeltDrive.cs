@@ -52,6 +52,32 @@ public static class BeltDrive
         [Quantity("groove angle", Dimension.Angle, "°", Symbol = "β", Above = 0.17, Max = 3.141592653589794)] double groove = Math.PI) =>
         Math.Exp(friction * wrap / Math.Sin(groove / 2));
 
+    /// <summary>Friction with which a belt in grooves slips at the ratio of tensions that it is designed for, not at the one that clean rubber would bear.</summary>
+    /// <param name="ratio">Ratio of the tensions over half a turn of wrap.</param>
+    /// <param name="groove">Included groove angle, rad; 180° for a flat belt.</param>
+    [Formula(
+        "belt design friction",
+        "μ = ln(q) sin(β / 2) / π",
+        "Eytelwein's formula turned round at half a turn of wrap; q = 4, for which makers rate V-ribbed belts (from memory)",
+        Provenance = Provenance.FromMemory,
+        Validity = "More or less wrap changes the ratio as Eytelwein has it: q^(θ / π).",
+        Caution = Slip)]
+    [return: Quantity("coefficient of friction", Dimension.Number, Symbol = "μ")]
+    public static double DesignFriction(
+        [Quantity("tension ratio over half a turn", Dimension.Number, Symbol = "q", Above = 1, Max = 50)] double ratio = 4,
+        [Quantity("groove angle", Dimension.Angle, "°", Symbol = "β", Above = 0.17, Max = 3.141592653589794)] double groove = 40 * Math.PI / 180) =>
+        Math.Log(ratio) * Math.Sin(groove / 2) / Math.PI;
+
+    /// <summary>Pull that one rib of a V-ribbed belt carries, N.</summary>
+    /// <param name="pull">Pull of the belt, N.</param>
+    /// <param name="ribs">Ribs that run in grooves.</param>
+    [Formula("belt pull of a rib", "Fr = F / z", "the pull even over the ribs", Provenance = Provenance.Definition, Validity = "Pulleys in line; out of line the outer ribs carry more.")]
+    [return: Quantity("pull of a rib", Dimension.Force, "N", Symbol = "Fr")]
+    public static double PullOfARib(
+        [Quantity("pull of the belt", Dimension.Force, "N", Symbol = "F", Min = 0)] double pull,
+        [Quantity("ribs", Dimension.Number, Symbol = "z", Min = 1)] int ribs) =>
+        pull / ribs;
+
     /// <summary>Power of a belt whose tight side carries its greatest permitted tension.</summary>
     /// <param name="tight">Tension of the tight side of one belt with centrifugal tension, N.</param>
     /// <param name="friction">Coefficient of friction.</param>

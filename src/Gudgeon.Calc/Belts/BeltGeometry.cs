@@ -29,7 +29,7 @@ public static class BeltGeometry
         [Quantity("pitch diameter of the other", Dimension.Length, "mm", Symbol = "D", Above = 0)] double second,
         [Quantity("centre distance", Dimension.Length, "mm", Symbol = "C", Above = 0)] double centres)
     {
-        FormulaDomainException.Unless(centres > Math.Abs(second - first) / 2, "centre distance: one pulley would lie inside the other");
+        FormulaDomainException.Unless(centres > (first + second) / 2, "centre distance: the two pulleys overlap");
         var (small, large) = (Math.Min(first, second), Math.Max(first, second));
         var lean = Math.Asin((large - small) / (2 * centres));
         var length = (2 * centres * Math.Cos(lean)) + (large * ((Math.PI / 2) + lean)) + (small * ((Math.PI / 2) - lean));
@@ -47,8 +47,8 @@ public static class BeltGeometry
         [Quantity("pitch diameter of the other", Dimension.Length, "mm", Symbol = "D", Above = 0)] double second,
         [Quantity("belt length", Dimension.Length, "mm", Symbol = "L", Above = 0)] double length)
     {
-        var least = (Math.Abs(second - first) / 2 * (1 + 1e-9)) + 1e-12;
-        FormulaDomainException.Unless(length > Open(first, second, least).Length, "belt length: too short to go round both pulleys");
+        var least = (first + second) / 2 * (1 + 1e-9);
+        FormulaDomainException.Unless(length > Open(first, second, least).Length, "belt length: too short to go round both pulleys side by side");
         return Brent.FindRoot(c => Open(first, second, c).Length - length, least, length, length * 1e-14, 200);
     }
 

@@ -21,7 +21,7 @@ public readonly record struct BeltSpan(double FromX, double FromY, double ToX, d
     {
         var (x, y, step) = (to.X - from.X, to.Y - from.Y, from.Radius - to.Radius);
         var distance = Math.Sqrt((x * x) + (y * y));
-        Catalogue.FormulaDomainException.Unless(distance > Math.Abs(step), "centre distance: two pulleys of the belt overlap");
+        Catalogue.FormulaDomainException.Unless(distance > Math.Abs(from.Radius) + Math.Abs(to.Radius), "centre distance: two pulleys of the belt overlap");
         var direction = Math.Atan2(y, x) + Math.Asin(step / distance);
 
         // The belt leaves a pulley where its radius is square to the span, to the right of the way it runs.

@@ -139,7 +139,16 @@ public static class Compressor
         [Quantity("surge line flow at this pressure ratio", Dimension.MassFlow, "kg/s", Symbol = "mp", Min = 0)] double lineFlowAtRatio) => new(
         (surgePressureRatio * massFlow / (pressureRatio * surgeFlow)) - 1,
         (lineRatioAtFlow / pressureRatio) - 1,
-        1 - (lineFlowAtRatio / massFlow));
+        SurgeMarginAtRatio(massFlow, lineFlowAtRatio));
+
+    /// <summary>Distance from surge by flow at the same pressure ratio: share of the flow that may be lost before the surge line.</summary>
+    /// <param name="massFlow">Corrected flow as run, kg/s.</param>
+    /// <param name="lineFlow">Flow of the surge line at the pressure ratio as run, kg/s.</param>
+    [Formula("surge margin at the same pressure ratio", "margin = 1 - mp / m", "definition in use, one of three", Provenance = Provenance.Definition)]
+    [return: Quantity("surge margin", Dimension.Number, "%")]
+    public static double SurgeMarginAtRatio(
+        [Quantity("mass flow", Dimension.MassFlow, "kg/s", Symbol = "m", Above = 0)] double massFlow,
+        [Quantity("surge line flow at this pressure ratio", Dimension.MassFlow, "kg/s", Symbol = "mp", Min = 0)] double lineFlow) => 1 - (lineFlow / massFlow);
 
     /// <summary>Distance from choke: share of the choke flow that is left at the same corrected speed.</summary>
     /// <param name="massFlow">Corrected flow as run, kg/s.</param>

@@ -80,6 +80,9 @@ public sealed class QuantityAttribute(string name, Dimension dimension, string u
     /// <summary>Bound that the value, SI, must stay under.</summary>
     public double Below { get; init; } = double.PositiveInfinity;
 
+    /// <summary>Significant digits that a reader of the workings wants.</summary>
+    public int Digits { get; init; } = 4;
+
     /// <summary>One line of help; empty when the name says it all.</summary>
     public string Help { get; init; } = "";
 

@@ -49,7 +49,9 @@ public static class ShaftNotch
         [Quantity("fillet radius", Dimension.Length, "mm", Symbol = "r", Above = 0)] double fillet)
     {
         FormulaDomainException.Unless(shoulder > diameter, "greater diameter: must be greater than the smaller one");
+        FormulaDomainException.Unless(fillet <= (shoulder - diameter) / 2 * (1 + 1e-9), "fillet radius: must not be greater than the step, half the difference of the diameters");
         var (step, sharp) = (shoulder / diameter, fillet / diameter);
+        FormulaDomainException.Unless(sharp is >= 0.01 and <= 0.3, "fillet radius: the charts go from 0.01 to 0.3 of the smaller diameter");
         return new NotchFactors(Math.Max(1, Between(InBending, step, sharp)), Math.Max(1, Between(InTorsion, step, sharp)));
     }
 

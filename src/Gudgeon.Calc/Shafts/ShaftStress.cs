@@ -78,6 +78,29 @@ public static class ShaftStress
         return new OverhungPulley(load, moment, torque, load * (1 + (overhang / span)), load * overhang / span, stress.Bending, stress.Torsion, stress.Combined);
     }
 
+    /// <summary>Torque at which a shaft yields at its notch, N·m.</summary>
+    /// <param name="diameter">Outside diameter, m.</param>
+    /// <param name="bore">Bore, m; 0 when solid.</param>
+    /// <param name="yield">Yield strength, Pa.</param>
+    /// <param name="notch">Stress concentration in torsion; 1 without a notch.</param>
+    [Formula(
+        "torque at which a shaft yields",
+        "T = π (D^4 - d^4) Sy / (16 sqrt(3) K D)",
+        "Torsion of a round tube, shear yield by von Mises",
+        Provenance = Provenance.Definition,
+        Validity = "With K the first grain at the notch yields, which hits that come back make a crack of; the section as a whole bears about K times as much once.")]
+    [return: Quantity("torque", Dimension.Torque, "N·m", Symbol = "T")]
+    public static double YieldTorque(
+        [Quantity("diameter", Dimension.Length, "mm", Symbol = "D", Above = 0)] double diameter,
+        [Quantity("bore", Dimension.Length, "mm", Symbol = "d", Min = 0)] double bore,
+        [Quantity("yield strength", Dimension.Pressure, "MPa", Symbol = "Sy", Above = 0)] double yield,
+        [Quantity("stress concentration in torsion", Dimension.Number, Symbol = "K", Min = 1)] double notch = 1)
+    {
+        FormulaDomainException.Unless(bore < diameter, "bore: must be less than the diameter");
+        var section = Math.PI * (Math.Pow(diameter, 4) - Math.Pow(bore, 4)) / (16 * diameter);
+        return section * yield / (Math.Sqrt(3) * notch);
+    }
+
     /// <summary>Shear stress allowed in a shaft with a keyway, Pa.</summary>
     /// <param name="allowable">Shear stress allowed without keyway, Pa.</param>
     [Formula("shear stress allowed with a keyway", "τk = 0.75 τ", "ASME transmission shafting code as given in Sadhu Singh, Machine Design, Ex. 6.1")]

@@ -175,4 +175,18 @@ public class AirTests
 
     private static IEnumerable<string> Ids(BuildBook book, DutyDesk desk) =>
         new Appraiser(desk) { WithUncertainty = false }.Appraise(book.Now(), CheckCatalogue.All.Where(c => Air.Contains(c.Id, StringComparer.Ordinal))).Select(f => f.Check.Id).Distinct();
+
+    [Fact] // The surge line straight between the ends of the map's lines: the run at 9700 rpm against it, by hand.
+    public void TheSurgeMarginSaysWhichItIs()
+    {
+        var match = Sheet.Steps.Single(s => s.Title == "Match on the compressor map").Facts;
+        Assert.Contains("same speed: Πs m / (Π ms) - 1", match.Single(f => f.Name == "least surge margin").Words(imperial: false), StringComparison.Ordinal);
+        Assert.Contains("same pressure ratio: 1 - mp / m", match.Single(f => f.Name == "least surge margin by flow alone").Words(imperial: false), StringComparison.Ordinal);
+        Assert.Equal(Sheet.Rows.Min(r => r.SurgeMarginAtRatio), match.Single(f => f.Name == "least surge margin by flow alone").Value);
+        var (spot, lines) = (BlowerDuty.Line(Run)[^1], BlowerDuty.Map(Run)!.Lines);
+        var upper = lines.First(l => l.Points[0].PressureRatio >= spot.Ratio).Points[0];
+        var lower = lines.Last(l => l.Points[0].PressureRatio < spot.Ratio).Points[0];
+        var along = (spot.Ratio - lower.PressureRatio) / (upper.PressureRatio - lower.PressureRatio);
+        Assert.Equal(1 - ((lower.CorrectedFlow + (along * (upper.CorrectedFlow - lower.CorrectedFlow))) / spot.Flow), Sheet.Rows[^1].SurgeMarginAtRatio!.Value, 1e-12);
+    }
 }

@@ -1,7 +1,9 @@
+using Gudgeon.Book.Build;
 using Gudgeon.Book.Checks;
 using Gudgeon.Book.Checks.Drive;
 using Gudgeon.Book.Drive;
 using Gudgeon.Book.Tracing;
+using Gudgeon.Book.Values;
 
 namespace Gudgeon.Book.Tests.Drive;
 
@@ -89,16 +91,66 @@ public class BeltTests
     public void FewTeethInMeshFallShort() =>
         Assert.Equal(Verdict.FallsShort, DriveBooks.Of(DriveBooks.Heron.Limited("belt-mesh.min", "16"), "belt-mesh").Verdict);
 
-    [Fact] // Eytelwein from the set-up tension, C10's wedge: q = exp(0.3 θ / sin 20°).
-    public void RibbedBeltsSlip()
+    private static BuildBook Ribbed(params (string Path, string Text)[] other) => DriveBooks.Heron.Changed(
+        "ribbed",
+        [("belt.kind", "V-ribbed"), ("belt.crankDiameter", "104.4 mm"), ("belt.blowerDiameter", "78.9 mm"), ("belt.mass", "0.08 kg/m"), ("belt.spanFrequency", "260 Hz"), .. other]);
+
+    [Theory] // From the set-up tension: 4 over half a turn, 4^(θ/π) over its wrap; with a friction of one's own exp(μ θ / sin 20°), C10's wedge.
+    [InlineData("")]
+    [InlineData("0.3")]
+    public void RibbedBeltsSlip(string friction)
     {
-        var ribbed = DriveBooks.Heron.Changed("ribbed", ("belt.kind", "V-ribbed"), ("belt.crankDiameter", "104.4 mm"), ("belt.blowerDiameter", "78.9 mm"), ("belt.mass", "0.08 kg/m"), ("belt.spanFrequency", "260 Hz"));
+        var ribbed = friction.Length > 0 ? Ribbed(("belt.friction", friction)) : Ribbed();
         var belt = new DrivenBelt(new View(ribbed.Now()));
         var wrap = Math.Min(belt.Course().DriverWrap, belt.Course().DrivenWrap);
-        var q = Math.Exp(0.3 * wrap / Math.Sin(20 * Math.PI / 180));
+        var q = friction.Length > 0 ? Math.Exp(0.3 * wrap / Math.Sin(20 * Math.PI / 180)) : Math.Pow(4, wrap / Math.PI);
         Assert.Equal(2 * (belt.SetUp() - (0.08 * 50 * 50)) * (q - 1) / (q + 1), belt.Capacity(50), 1e-6);
-        Assert.Equal("pull at which it slips", BeltSheet.Of(ribbed.Now(), DriveBooks.Desk).Steps[^1].Facts[3].Name);
+        var facts = Pull(ribbed);
+        Assert.Equal("pull at which it slips", facts[3].Name);
+        Assert.Equal(q, facts.Single(f => f.Name == "tight over slack span where it slips").Value!.Value, 1e-9);
     }
+
+    [Fact]
+    public void AFlatBeltKeepsItsFriction()
+    {
+        var belt = new DrivenBelt(new View(Ribbed().Changed("flat", ("belt.kind", "flat")).Now()));
+        var wrap = Math.Min(belt.Course().DriverWrap, belt.Course().DrivenWrap);
+        Assert.Equal(Math.Exp(0.3 * wrap), belt.AtSlip(50).Ratio, 1e-9);
+    }
+
+    // 396 N of pull: six ribs take 66 N each, three 132 N.
+    [Fact]
+    public void EachRibIsHeldToItsMakersPull()
+    {
+        Assert.Equal(Verdict.NotKnownYet, DriveBooks.Of(Ribbed(("belt.ribs", "6")), "belt-rib").Verdict);
+        var holds = DriveBooks.Of(Ribbed(("belt.ribs", "6"), ("belt.ribPull", "120 N")), "belt-rib");
+        Assert.Equal((Verdict.Holds, DriveBooks.Of(Ribbed(), "belt-pull").Judgement!.Lower!.Value / 1.5 / 6), (holds.Verdict, holds.Judgement!.Value));
+        Assert.Equal(Verdict.FallsShort, DriveBooks.Of(Ribbed(("belt.ribs", "3"), ("belt.ribPull", "120 N")), "belt-rib").Verdict);
+        Assert.Empty(CheckCatalogue.Find("belt-rib").Instances(new View(DriveBooks.Heron.Now())));
+        Assert.Contains("not known yet", Pull(Ribbed(("belt.ribs", "6"))).Single(f => f.Name == "pull of a rib").Words(imperial: false), StringComparison.Ordinal);
+    }
+
+    [Fact] // 0.165 kg/m at 53 m/s: 464 N; a slack span with less leaves its pulleys.
+    public void ASlackSpanBelowTheCentrifugalTensionIsSaid()
+    {
+        Assert.Equal("", Slack(DriveBooks.Heron));
+        Assert.Matches("below the centrifugal tension of 46[3-5] N: the belt loses contact", Slack(DriveBooks.Heron.Changed("loose", ("belt.spanFrequency", "160 Hz"))));
+
+        static string Slack(BuildBook book) => Pull(book).Single(f => f.Name == "slack span").Words(imperial: false);
+    }
+
+    [Theory]
+    [InlineData("belt.centres", "80 mm", "belt with an idler: centre distance: given 80 mm, two pulleys of the belt overlap")]
+    [InlineData("belt.idlerAcross", "110 mm", "belt with an idler: idler across the line of centres: given 110 mm, the idler does not touch the slack span there")]
+    public void WhatCannotBeIsSaid(string path, string text, string sentence)
+    {
+        var sheet = BeltSheet.Of(DriveBooks.Heron.Changed("other", (path, text)).Now(), DriveBooks.Desk);
+        Assert.Equal([sentence], sheet.Refused);
+        Assert.Empty(sheet.Pulleys);
+        Assert.Empty(BeltSheet.Of(DriveBooks.Heron.Now(), DriveBooks.Desk).Refused);
+    }
+
+    private static IReadOnlyList<Fact> Pull(BuildBook book) => BeltSheet.Of(book.Now(), DriveBooks.Desk).Steps.Single(s => s.Title == "Greatest steady pull").Facts;
 
     [Fact]
     public void WhatIsNotKnownIsWanted()

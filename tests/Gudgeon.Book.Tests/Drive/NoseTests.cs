@@ -68,4 +68,13 @@ public class NoseTests
         Assert.Equal(["mouth", "shoulder"], sheet.Sections.Select(s => s.Name));
         Assert.NotEmpty(NoseSheet.Of(DriveBooks.Wren.Now(), DriveBooks.Desk).Missing);
     }
+
+    [Theory] // The charts go from 0.01 to 0.3 of the diameter, and a fillet is no greater than its step of 4 mm.
+    [InlineData("4.1 mm", "not be greater than the step")]
+    [InlineData("0.2 mm", "from 0.01 to 0.3")]
+    public void AFilletBeyondTheChartsIsRefused(string fillet, string sentence)
+    {
+        var sheet = NoseSheet.Of(DriveBooks.Heron.Changed("other", ("nose.fillet", fillet)).Now(), DriveBooks.Desk);
+        Assert.Contains(sheet.Refused, r => r.Contains(sentence, StringComparison.Ordinal) && r.Contains($"given {fillet}", StringComparison.Ordinal));
+    }
 }

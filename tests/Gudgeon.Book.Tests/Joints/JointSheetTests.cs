@@ -230,8 +230,8 @@ public class JointSheetTests
     public void Limits_stand_in_the_units_of_the_reader()
     {
         var fact = JointFigures.Of(new View(Plain.Now()), "plate").Facts.Single(f => f.Name == JointFigures.InService);
-        Assert.Equal("yield 940 MPa", fact.Beside(imperial: false));
-        Assert.Equal("yield 136335 psi", fact.Beside(imperial: true));
+        Assert.Equal("yield 940 MPa", fact.Words(imperial: false));
+        Assert.Equal("yield 136335 psi", fact.Words(imperial: true));
         Assert.Contains("goes 0.787", Assert.Single(BoltList.Of(new View(Plain.Now())).Lines).RemarkIn(imperial: true), StringComparison.Ordinal);
     }
 

@@ -50,4 +50,12 @@ public class BeltAndChainTests
     [Fact]
     public void ABeltThatFliesOffIsRefused() =>
         Assert.Contains("belt speed", Assert.Throws<FormulaDomainException>(() => BeltDrive.FromGreatestTension(100, 0.3, 3, 100, 0.1)).Message, StringComparison.Ordinal);
+
+    [Fact] // Pulleys of 104.4 and 78.9 mm touch at 91.65 mm.
+    public void PulleysDoNotOverlap()
+    {
+        Assert.Contains("overlap", Assert.Throws<FormulaDomainException>(() => BeltGeometry.Open(0.1044, 0.0789, 0.0916)).Message, StringComparison.Ordinal);
+        Assert.True(BeltGeometry.Open(0.1044, 0.0789, 0.0917).Length > 0);
+        Assert.Throws<FormulaDomainException>(() => IdlerBelt.Course(0.1044, 0.0789, 0.08, 0.0514, 0.105, 0.054));
+    }
 }

@@ -51,23 +51,56 @@ public class IsoLimits
     public void What_the_standard_does_not_have_is_refused()
     {
         Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Shaft(20e-3, ShaftDeviation.t, 6));
+        Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Shaft(14e-3, ShaftDeviation.v, 6));
+        Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Shaft(18e-3, ShaftDeviation.y, 6));
+        Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Hole(51e-3, HoleDeviation.EF, 6));
+        Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Hole(1e-3, HoleDeviation.A, 11));
+        Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Hole(1e-3, HoleDeviation.H, 14));
+        Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Hole(1e-3, HoleDeviation.N, 9));
+        Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Hole(20e-3, HoleDeviation.P, 2));
+        Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Hole(20e-3, HoleDeviation.H, 19));
         Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Hole(20e-3, HoleDeviation.K, 9));
         Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Shaft(20e-3, ShaftDeviation.j, 8));
         Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Hole(20e-3, HoleDeviation.J, 9));
         Assert.Throws<FormulaDomainException>(() => LimitsAndFits.Shaft(0.6, ShaftDeviation.h, 6));
     }
 
+    [Theory] // The rule by which the standard shifts tight holes: on either basis it is the same fit.
+    [InlineData(7, 6)]
+    [InlineData(6, 5)]
+    [InlineData(4, 3)]
+    public void A_tight_fit_is_the_same_on_hole_and_on_shaft_basis(int hole, int shaft)
+    {
+        double[] sizes = [5, 8, 15, 28, 45, 70, 100, 150, 200, 290, 390, 450];
+        foreach (var (size, letter) in sizes.SelectMany(s => Enum.GetValues<ShaftDeviation>().Where(l => l >= ShaftDeviation.p).Select(l => (s * 1e-3, l))))
+        {
+            if ((size, letter) is ( <= 24e-3, ShaftDeviation.t) or ( <= 14e-3, ShaftDeviation.v) or ( <= 18e-3, ShaftDeviation.y))
+            {
+                continue;
+            }
+
+            var onHole = LimitsAndFits.Fit(size, HoleDeviation.H, hole, letter, shaft);
+            var onShaft = LimitsAndFits.Fit(size, (HoleDeviation)letter, hole, ShaftDeviation.h, shaft);
+            Assert.Equal(onHole.Least, onShaft.Least, 1e-12);
+            Assert.Equal(onHole.Greatest, onShaft.Greatest, 1e-12);
+        }
+    }
+
+    [Fact] // Both enumerations are the one alphabet of the standard.
+    public void Hole_and_shaft_letters_are_the_same() =>
+        Assert.Equal(Enum.GetNames<ShaftDeviation>().Select(n => n.ToUpperInvariant()), Enum.GetNames<HoleDeviation>());
+
     [Fact]
     public void Tolerances_grow_with_size_and_grade()
     {
         double[] sizes = [2, 5, 8, 15, 25, 45, 70, 100, 150, 200, 300, 390, 450];
-        for (var grade = 3; grade <= 13; grade++)
+        for (var grade = -1; grade <= 18; grade++)
         {
             for (var i = 0; i < sizes.Length; i++)
             {
                 var here = Width(sizes[i], grade);
                 Assert.True(i == 0 || here >= Width(sizes[i - 1], grade));
-                Assert.True(grade == 3 || here > Width(sizes[i], grade - 1));
+                Assert.True(grade == -1 || here > Width(sizes[i], grade - 1));
             }
         }
 

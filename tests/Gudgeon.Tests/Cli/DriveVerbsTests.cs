@@ -91,4 +91,30 @@ public sealed class DriveVerbsTests : IDisposable
         Assert.Equal(3, outcome.Code);
         Assert.Contains("no supercharger that the crank drives", outcome.Output, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("belt.centres", "80 mm", "two pulleys of the belt overlap")]
+    [InlineData("belt.idlerAcross", "110 mm", "the idler does not touch the slack span there")]
+    public void WhatCannotBeIsSaidAndLeavesTheSheetUnfinished(string field, string text, string sentence)
+    {
+        _workshop.Unpack("heron");
+        _workshop.Good("set", "heron.json", field, text, "--change", "blower");
+        var outcome = _workshop.Run("drive", "belt", "heron.json");
+        Assert.Equal(3, outcome.Code);
+        Assert.Contains($"given {text}, {sentence}", outcome.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("belt")]
+    [InlineData("nose")]
+    [InlineData("hits")]
+    [InlineData("heat")]
+    [InlineData("air")]
+    public void InchReadersAreToldOneSystem(string sheet)
+    {
+        _workshop.Unpack("heron");
+        var said = _workshop.Good("drive", sheet, "heron.json", "--imperial");
+        var numbers = string.Join('\n', said.Split('\n').Where(l => l.StartsWith("  ", StringComparison.Ordinal) && !l.Contains("Caution", StringComparison.Ordinal)));
+        Assert.DoesNotMatch(@"\d (mm|m/s|°C|kPa|MPa|N|N·m|kW|W|cm²|mm²|g/s|L/s|K)(\s|$)", numbers);
+    }
 }

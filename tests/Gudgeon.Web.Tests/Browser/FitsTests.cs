@@ -36,7 +36,7 @@ public class FitsTests(Browsing browsing) : IClassFixture<Browsing>
         await Expect(fit).ToContainTextAsync("a clearance fit");
         await page.GetByLabel("Hole").FillAsync("W7");
         await page.GetByLabel("Hole").PressAsync("Tab");
-        await Expect(fit.GetByRole(AriaRole.Alert)).ToHaveTextAsync("hole: given 'W7', wanted letter and grade of a hole, such as H7");
+        await Expect(fit.GetByRole(AriaRole.Alert)).ToHaveTextAsync("hole: given 'W7', wanted letter and grade of a hole, such as H7: A to ZC, grades 01, 0 and 1 to 18");
         await page.GetByLabel("Hole").FillAsync("H7");
         await page.GetByLabel("Hole").PressAsync("Tab");
         await Expect(fit).ToContainTextAsync("25 mm H7/g6");

@@ -69,7 +69,7 @@ public sealed class SurgeMarginCheck : BlowerCheck
 
     public override string Title => "Surge margin of the compressor";
 
-    public override string Source => "engine run on the compressor map; 10 % left at every speed: common practice, no source";
+    public override string Source => "engine run on the compressor map, pressure ratio and flow against the surge point of the same speed; 10 % left at every speed: common practice, no source";
 
     protected override IReadOnlyList<string> Kinds => [BlowerKinds.Centrifugal, BlowerKinds.ExhaustDriven];
 

@@ -40,7 +40,7 @@ public sealed class BeltPullCheck : DriveCheck
 
     public override string Title => "Pull that the belt carries";
 
-    public override string Source => "toothed: ISO 5295 (from memory) on the maker's tension; others: Eytelwein with centrifugal tension; 1.5 times the greatest steady pull: common practice, no source";
+    public override string Source => "toothed: ISO 5295 (from memory) on the maker's tension; others: Eytelwein with centrifugal tension, ribs at the tension ratio of 4 over half a turn that belts are designed for (from memory); 1.5 times the greatest steady pull: common practice, no source";
 
     public override string Caution => "A belt that breaks at speed whips, and the blower stops feeding: guard it, stand out of its plane, and keep hair, gloves and rags away from a running belt.";
 
@@ -53,6 +53,27 @@ public sealed class BeltPullCheck : DriveCheck
             Remark = Motion.PeakPressureCheck.At(worst.Speed),
         };
     }
+}
+
+/// <summary>What each rib of a V-ribbed belt pulls, against what its maker allows.</summary>
+public sealed class BeltRibCheck : DriveCheck
+{
+    public override string Id => "belt-rib";
+
+    public override string Title => "Pull of each rib of the belt";
+
+    public override string Source => "greatest steady pull of the engine run, even over the ribs; limit by the maker of the belt";
+
+    public override string Caution => "A belt whose cords tear at speed whips, and the blower stops feeding: guard on, nobody in its plane.";
+
+    public override Judgement Examine(View view, string index)
+    {
+        var belt = new DrivenBelt(view);
+        var worst = belt.Worst();
+        return Judgement.AtMost("pull of a rib", belt.PullOfARib(worst.Pull), view.Amount(Belt.RibPull), Dimension.Force, "N", "belt.ribPull, by the maker") with { Remark = Motion.PeakPressureCheck.At(worst.Speed) };
+    }
+
+    protected override bool Applies(View view) => view.WordOr(Belt.Kind, "") == BeltKinds.Ribbed;
 }
 
 /// <summary>Whether the slack span stays tight.</summary>
@@ -70,7 +91,7 @@ public sealed class BeltSlackCheck : DriveCheck
     {
         var belt = new DrivenBelt(view);
         var worst = belt.Worst();
-        var least = (worst.Pull / 2) + (view.AmountOr(Belt.Mass, 0) * worst.BeltSpeed * worst.BeltSpeed);
+        var least = (worst.Pull / 2) + belt.Centrifugal(worst.BeltSpeed);
         return Judgement.AtLeast("tension of a span at rest", belt.SetUp(), least, Dimension.Force, "N", "half of the greatest steady pull and the centrifugal tension") with { Remark = Motion.PeakPressureCheck.At(worst.Speed) };
     }
 }

@@ -70,8 +70,7 @@ public sealed class DriveHits(View view)
     public double SlackTorque()
     {
         var radius = _belt.Crank() / 2;
-        var speed = view.Amount(Engine.RevLimit) * radius;
-        return 2 * Math.Max(0, _belt.SetUp() - (view.AmountOr(Belt.Mass, 0) * speed * speed)) * radius;
+        return 2 * Math.Max(0, _belt.Pressing(view.Amount(Engine.RevLimit) * radius)) * radius;
     }
 
     /// <summary>The gear change that takes most revs away, at the rev limit.</summary>

@@ -1,6 +1,7 @@
 using Gudgeon.Book.Fields;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Calc.Belts;
+using Gudgeon.Calc.Catalogue;
 
 namespace Gudgeon.Book.Checks.Drive;
 
@@ -83,7 +84,18 @@ public sealed class DrivenBelt(View view)
     /// <summary>Pull that the belt carries at a belt speed, m/s: of its teeth, or at the edge of slip.</summary>
     public double Capacity(double beltSpeed) => Toothed
         ? view.Work(BeltSetting.ToothedPull, view.Amount(Belt.TensionMax), InMesh(), view.AmountOr(Belt.Mass, 0), beltSpeed)
-        : view.Work(BeltDrive.FromSetUpTension, SetUp(), view.AmountOr(Belt.Friction, 0.3), LeastWrap(), beltSpeed, view.AmountOr(Belt.Mass, 0), Groove).Pull;
+        : AtSlip(beltSpeed).Pull;
+
+    /// <summary>A belt without teeth where it slips, or would by its design, at a belt speed, m/s.</summary>
+    public BeltPower AtSlip(double beltSpeed) =>
+        view.Work(BeltDrive.FromSetUpTension, SetUp(), SlipFriction(), LeastWrap(), beltSpeed, view.AmountOr(Belt.Mass, 0), Groove);
+
+    /// <summary>What the belt's own turning takes of its tension at a belt speed, m/s, N.</summary>
+    public double Centrifugal(double beltSpeed) => view.AmountOr(Belt.Mass, 0) * beltSpeed * beltSpeed;
+
+    /// <summary>Pull of one rib of a V-ribbed belt, N.</summary>
+    /// <param name="pull">Pull of the belt, N.</param>
+    public double PullOfARib(double pull) => view.Count(Belt.Ribs) is > 0 and var ribs ? view.Work(BeltDrive.PullOfARib, pull, ribs) : double.NaN;
 
     /// <summary>Pull at which a toothed belt comes near to jumping a tooth at a belt speed, m/s, N.</summary>
     /// <param name="beltSpeed">m/s.</param>
@@ -96,7 +108,7 @@ public sealed class DrivenBelt(View view)
     public double JumpTension(BeltPull at, double ratio) => view.Work(BeltSetting.JumpTension, at.Pull, view.AmountOr(Belt.Mass, 0), at.BeltSpeed, ratio);
 
     /// <summary>What of the set-up tension presses on the pulleys at a belt speed, m/s: the belt's own turning takes the rest, N.</summary>
-    public double Pressing(double beltSpeed) => SetUp() - (view.AmountOr(Belt.Mass, 0) * beltSpeed * beltSpeed);
+    public double Pressing(double beltSpeed) => SetUp() - Centrifugal(beltSpeed);
 
     /// <summary>Load of the belt on the crank pulley when it pulls, N; what the belt's own turning takes of the tension presses on no pulley.</summary>
     public double HubLoad(BeltPull at)
@@ -107,7 +119,18 @@ public sealed class DrivenBelt(View view)
 
     private IdlerSide Side => view.ChoiceOr(Belt.IdlerOn, IdlerSide.Back);
 
-    private double Groove => view.WordOr(Belt.Kind, BeltKinds.Toothed) == BeltKinds.Ribbed ? view.AmountOr(Belt.Groove, 40 * Math.PI / 180) : Math.PI;
+    /// <summary>Whether ribs carry the pull.</summary>
+    public bool Ribbed => view.WordOr(Belt.Kind, BeltKinds.Toothed) == BeltKinds.Ribbed;
+
+    /// <summary>What its slip rests on.</summary>
+    public string SlipWords => view.Knows(Belt.Friction) ? "by belt.friction" : Ribbed ? "4 over half a turn, for which belts are designed (from memory); clean ribs bear more" : "friction 0.3: common practice, no source";
+
+    private double Groove => Ribbed ? view.AmountOr(Belt.Groove, 40 * Math.PI / 180) : Math.PI;
+
+    /// <summary>The user's friction, else 0.3 on a flat pulley; clean ribs would bear a ratio of 17 with that, and belts are not designed for it.</summary>
+    private double SlipFriction() => Ribbed && !view.Knows(Belt.Friction)
+        ? view.Work(BeltDrive.DesignFriction, view.Limit("belt-pull.ratio", Dimension.Number, "", 4), Groove)
+        : view.AmountOr(Belt.Friction, 0.3);
 
     private double LeastWrap()
     {

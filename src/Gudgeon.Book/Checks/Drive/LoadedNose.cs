@@ -25,6 +25,9 @@ public sealed class LoadedNose(View view)
 
     private readonly DrivenBelt _belt = new(view);
 
+    /// <summary>Whether the book has a spigot of known size and steel.</summary>
+    public static bool HasSpigot(View view) => view.Knows(Fit.Size, Nose.Fit) && view.Knows(Fit.ShaftMaterial, Nose.Fit);
+
     /// <summary>Whether a bearing in a cover holds its end.</summary>
     public bool Held => view.Knows(Outboard.Distance);
 
@@ -121,6 +124,20 @@ public sealed class LoadedNose(View view)
     {
         var key = Joint.Key();
         return view.Amount(Fit.KeyPressureLimit, Nose.Fit) * view.Amount(Fit.Torque, Nose.Fit) / Math.Max(key.HubPressure, key.ShaftPressure);
+    }
+
+    /// <summary>Torque at which the spigot itself yields at the notch of its weaker section, N·m: at its mouth, and at its shoulder where it has one.</summary>
+    public double SpigotTorque()
+    {
+        var sections = view.Knows(Nose.Fillet) ? new[] { Mouth, Shoulder } : [Mouth];
+        return view.Choice<MaterialGrade>(Fit.ShaftMaterial, Nose.Fit) is { } grade ? sections.Min(s => YieldTorque(s, grade)) : double.NaN;
+    }
+
+    private double YieldTorque(string section, MaterialGrade grade)
+    {
+        var (diameter, bore) = (Diameter(section), view.AmountOr(Fit.ShaftBore, 0, Nose.Fit));
+        var steel = view.Work(MaterialTable.Properties, grade, diameter);
+        return view.Work(ShaftStress.YieldTorque, diameter, bore, steel.Yield, Notch(section, steel.Tensile).Torsion);
     }
 
     private double Equivalent(double radial) => view.AmountIf(Outboard.AxialForce) is { } axial

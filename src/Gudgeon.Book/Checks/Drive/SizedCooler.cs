@@ -17,7 +17,7 @@ public sealed class SizedCooler(View view)
     {
         var (charge, coolant) = (flow * AirHeat, view.Amount(Cooler.CoolantFlow) * view.AmountOr(Cooler.CoolantHeat, WaterHeat));
         var units = view.Amount(Cooler.Area) * view.Amount(Cooler.Coefficient) / Math.Min(charge, coolant);
-        var of = view.Work(Exchanger.Effectiveness, units, Math.Min(charge, coolant) / Math.Max(charge, coolant), Passing);
+        var of = view.Work<double, double, double>(Passing == CoolerFlow.CounterFlow ? Exchanger.CounterFlow : Exchanger.CrossFlow, units, Math.Min(charge, coolant) / Math.Max(charge, coolant));
         return of * Math.Min(charge, coolant) / charge;
     }
 

@@ -134,7 +134,7 @@ internal sealed class FittedPair(View view, string index)
     public double LossTemperature()
     {
         var (hub, shaft) = (Of(Fit.HubMaterial), Of(Fit.ShaftMaterial));
-        return hub.Expansion > shaft.Expansion && Interference() is > 0 and var interference
+        return hub.Expansion > shaft.Expansion && Effective() is > 0 and var interference
             ? view.Work(ShrinkFit.LossTemperature, interference, Size, hub.Expansion, shaft.Expansion, Room)
             : double.NaN;
     }
@@ -191,9 +191,9 @@ internal sealed class FittedPair(View view, string index)
         return view.Work(MaterialTable.Properties, grade, Math.Max(section, 1e-3));
     }
 
-    private (HoleDeviation Letter, int Grade)? HoleClass() => Class(Fit.HoleClass, IsoClass.Hole, "of a hole, such as H7");
+    private (HoleDeviation Letter, int Grade)? HoleClass() => Class(Fit.HoleClass, IsoClass.Hole, IsoClass.HoleWords);
 
-    private (ShaftDeviation Letter, int Grade)? ShaftClass() => Class(Fit.ShaftClass, IsoClass.Shaft, "of a shaft, such as p6");
+    private (ShaftDeviation Letter, int Grade)? ShaftClass() => Class(Fit.ShaftClass, IsoClass.Shaft, IsoClass.ShaftWords);
 
     private T? Class<T>(Field field, Func<string, T?> read, string wanted)
         where T : struct
@@ -208,7 +208,7 @@ internal sealed class FittedPair(View view, string index)
             return known;
         }
 
-        view.Unknown($"{field.Path}: given '{text}', wanted letter and grade {wanted}");
+        view.Refuse($"{field.At(index)}: given '{text}', wanted {wanted}");
         return null;
     }
 }

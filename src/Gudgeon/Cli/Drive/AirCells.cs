@@ -10,7 +10,7 @@ internal sealed class AirCells(bool imperial)
 {
     /// <summary>Headings of a row.</summary>
     public static IReadOnlyList<string> Headings(AirSheet sheet) =>
-        ["crank speed", "impeller", "of its greatest", "air", "at map's air", "pressure ratio", "surge margin", "choke margin", "filter takes", .. sheet.Ducts.Select(d => $"in {d}")];
+        ["crank speed", "impeller", "of its greatest", "air", "at map's air", "pressure ratio", "surge margin at its speed", "at its ratio", "choke margin", "filter takes", .. sheet.Ducts.Select(d => $"in {d}")];
 
     /// <summary>The row of an engine speed.</summary>
     public IReadOnlyList<string> Of(AirRow row) =>
@@ -22,6 +22,7 @@ internal sealed class AirCells(bool imperial)
         Cell.Of(row.Corrected, Dimension.MassFlow, "g/s", 4, imperial),
         Cell.Of(row.Ratio, Dimension.Number, "", 4, imperial),
         Cell.Of(row.SurgeMargin, Dimension.Number, "%", 3, imperial),
+        Cell.Of(row.SurgeMarginAtRatio, Dimension.Number, "%", 3, imperial),
         Cell.Of(row.ChokeMargin, Dimension.Number, "%", 3, imperial),
         Cell.Of(row.FilterDrop, Dimension.Pressure, "kPa", 3, imperial),
         .. row.Ducts.Select(d => Cell.Of(d, Dimension.Speed, "m/s", 3, imperial)),

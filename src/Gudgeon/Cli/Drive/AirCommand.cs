@@ -60,7 +60,7 @@ internal sealed class AirCommand : DriveCommand<AirSheet>
     private static Plot Margins(AirSheet sheet)
     {
         var plot = new Plot();
-        Line(plot, sheet, r => r.SurgeMargin, "surge margin", 0);
+        Line(plot, sheet, r => r.SurgeMargin, "surge margin at its speed", 0);
         Line(plot, sheet, r => r.ChokeMargin, "choke margin", 1);
         Line(plot, sheet, r => 1 - r.SpeedShare, "speed left", 2);
         plot.Add.HorizontalLine(100 * sheet.Allowed.Surge, 2, Colors.Black, LinePattern.Dashed).LegendText = "surge margin wanted";

@@ -15,9 +15,9 @@ internal abstract class DriveCommand<TSheet> : SheetCommand<SheetSettings, TShee
 {
     protected sealed override TSheet Work(SheetSettings settings, BookFile file, DutyDesk desk) => Work(file.Book.Now(), desk);
 
-    protected sealed override bool Finished(TSheet sheet) => sheet.Steps.Count > 0;
+    protected sealed override bool Finished(TSheet sheet) => sheet.Steps.Count > 0 && sheet.Refused.Count == 0;
 
-    protected sealed override object Json(TSheet sheet) => new { steps = sheet.Steps.Select(s => new { s.Title, facts = FactLines.Json(s.Facts), s.Caution }), table = Rows(sheet), sheet.Missing };
+    protected sealed override object Json(TSheet sheet) => new { steps = sheet.Steps.Select(s => new { s.Title, facts = FactLines.Json(s.Facts), s.Caution }), table = Rows(sheet), sheet.Missing, sheet.Refused };
 
     /// <summary>Works the sheet.</summary>
     protected abstract TSheet Work(Snapshot now, DutyDesk desk);
@@ -63,6 +63,7 @@ internal abstract class DriveCommand<TSheet> : SheetCommand<SheetSettings, TShee
             Out.Line();
         }
 
+        FactLines.PrintRefused(sheet.Refused);
         Out.LineIf(sheet.Missing.Length > 0, sheet.Missing);
         Out.LineIf(sheet.Steps.Count > 0, Remark);
     }

@@ -32,5 +32,5 @@ internal sealed class FitCells(bool imperial)
 
     private string Wanted(FitRow row) => row is { Least: { } low, Greatest: { } high } ? $"{Small(low)} to {Small(high)}" : Cell.Unknown;
 
-    private string Small(double? metres) => Cell.Of(metres is { } m ? Math.Round(m, 7) : null, Dimension.Length, imperial ? "mm" : "µm", 3, imperial);
+    private string Small(double? metres) => Cell.Of(metres is { } m ? Math.Round(m, 7) : null, Dimension.Length, imperial ? "thou" : "µm", 3, imperial);
 }

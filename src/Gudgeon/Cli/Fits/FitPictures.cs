@@ -8,6 +8,12 @@ namespace Gudgeon.Cli.Fits;
 /// <summary>Tolerance zones and measured parts on paper, and the temperature window of a tight fit.</summary>
 internal static class FitPictures
 {
+    /// <summary>Fits in one row of a picture, so that their names have room.</summary>
+    private const int Abreast = 8;
+
+    /// <summary>Room between one fit and the next.</summary>
+    private const double Gap = 0.7;
+
     /// <summary>Fits of a book side by side, and below the window of each that is tight.</summary>
     public static void Draw(FitsSheet sheet, string file, bool imperial)
     {
@@ -18,7 +24,11 @@ internal static class FitPictures
         }
 
         var panels = Pictures.Sheet();
-        panels.AddPlot(Zones([.. rows.SelectMany(r => SizeZone.Of(r).Select(z => z with { Name = $"{r.Index}\n{z.Name}" }))], "Hole and shaft from the basic size", imperial));
+        foreach (var some in rows.Chunk(Abreast))
+        {
+            panels.AddPlot(Zones([.. some.Select(r => (r.Index, SizeZone.Of(r)))], "Hole and shaft from the basic size", imperial));
+        }
+
         var tight = rows.Where(r => r.Window.Count > 0 && r.Greatest > 0).ToList();
         if (tight.Count > 0)
         {
@@ -29,37 +39,43 @@ internal static class FitPictures
     }
 
     /// <summary>One hole and shaft by their classes.</summary>
-    public static void Draw(LimitsOfSize limits, string file, bool imperial) => Pictures.Save(Zones(limits.Zones, $"{Figures.Print(limits.Size, Dimension.Length, "mm", 5, imperial)} {limits.HoleClass}/{limits.ShaftClass}: {limits.Kind}", imperial), file);
+    public static void Draw(LimitsOfSize limits, string file, bool imperial) => Pictures.Save(Zones([("", limits.Zones)], $"{Figures.Print(limits.Size, Dimension.Length, "mm", 5, imperial)} {limits.HoleClass}/{limits.ShaftClass}: {limits.Kind}", imperial), file);
 
-    private static Plot Zones(IReadOnlyList<SizeZone> zones, string title, bool imperial)
+    private static Plot Zones(IReadOnlyList<(string Fit, IReadOnlyList<SizeZone> Zones)> fits, string title, bool imperial)
     {
         var unit = Unit(imperial);
         var plot = new Plot();
-        var places = Places(zones);
-        foreach (var (zone, x) in zones.Zip(places))
+        List<(double Place, string Words)> ticks = [];
+        var x = -1.0;
+        foreach (var (fit, zones) in fits)
         {
-            Part(plot, zone, x, unit);
-            if (zone is { BuildUp: { } grown, Middle: { } end })
+            var first = x + 1;
+            foreach (var zone in zones)
             {
-                BuildUp(plot, x - 1, unit.FromSi(end - grown), unit.FromSi(end), unit);
+                x += zone.BuildUp is null ? 1 : 2;
+                Part(plot, zone, x, unit);
+                ticks.Add((x, InLines(zone.Name)));
+                if (zone is { BuildUp: { } grown, Middle: { } end })
+                {
+                    BuildUp(plot, x - 1, unit.FromSi(end - grown), unit.FromSi(end), unit);
+                }
             }
+
+            ticks.Add(((first + x) / 2, $"\n\n\n{fit}"));
+            x += Gap;
         }
 
         plot.Add.HorizontalLine(0, 1.5f, Colors.Black);
-        plot.Axes.Bottom.SetTicks([.. places], [.. zones.Select(z => z.Name)]);
+        plot.Axes.Bottom.SetTicks([.. ticks.Select(t => t.Place)], [.. ticks.Select(t => t.Words)]);
         plot.Axes.Bottom.TickLabelStyle.FontSize = 11;
-        plot.Axes.SetLimitsX(-0.7, places[^1] + 0.7);
+        plot.Axes.SetLimitsX(-0.7, x - Gap + 0.7);
         plot.YLabel($"from the basic size, {unit.Symbol}");
         plot.Title(title);
         return plot;
     }
 
-    /// <summary>Where the zones stand: side by side, with a place for the arrow between a bare part and the coated one.</summary>
-    private static IReadOnlyList<double> Places(IReadOnlyList<SizeZone> zones)
-    {
-        var x = -1.0;
-        return [.. zones.Select(z => x += z.BuildUp is null ? 1 : 2)];
-    }
+    /// <summary>"hole P7, coated" in three short lines, so that neighbours do not run into each other.</summary>
+    private static string InLines(string name) => name.Replace(", ", "\n", StringComparison.Ordinal).Replace(' ', '\n');
 
     /// <summary>The box of a part and where it is; hollow where its coating is still to come.</summary>
     private static void Part(Plot plot, SizeZone zone, double x, Unit unit)

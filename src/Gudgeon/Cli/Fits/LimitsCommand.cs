@@ -7,22 +7,22 @@ using Spectre.Console.Cli;
 
 namespace Gudgeon.Cli.Fits;
 
-/// <summary>gudgeon fits limits 25mm H7 p6: limits of size, without a book.</summary>
+/// <summary>gudgeon fits limits 25mm H7 p6, or "25mm H7/p6": limits of size, without a book.</summary>
 internal sealed class LimitsCommand : Command<LimitsCommand.Settings>
 {
     internal sealed class Settings : BookSettings
     {
         [CommandArgument(0, "<SIZE>")]
-        [Description("Basic size, such as 25mm.")]
+        [Description("Basic size, such as 25mm; or all of it, such as \"25mm H7/p6\".")]
         public string Size { get; init; } = "";
 
-        [CommandArgument(1, "<HOLE>")]
+        [CommandArgument(1, "[HOLE]")]
         [Description("Letter and grade of the hole, such as H7.")]
-        public string Hole { get; init; } = "";
+        public string? Hole { get; init; }
 
-        [CommandArgument(2, "<SHAFT>")]
+        [CommandArgument(2, "[SHAFT]")]
         [Description("Letter and grade of the shaft, such as p6.")]
-        public string Shaft { get; init; } = "";
+        public string? Shaft { get; init; }
 
         [CommandOption("--svg <FILE>")]
         [Description("Draw it.")]
@@ -31,7 +31,7 @@ internal sealed class LimitsCommand : Command<LimitsCommand.Settings>
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        var limits = LimitsOfSize.Of(settings.Size, settings.Hole, settings.Shaft);
+        var limits = settings.Shaft is { } shaft ? LimitsOfSize.Of(settings.Size, settings.Hole!, shaft) : LimitsOfSize.Of($"{settings.Size} {settings.Hole}".TrimEnd());
         if (settings.Svg is not null)
         {
             FitPictures.Draw(limits, settings.Svg, settings.Imperial);

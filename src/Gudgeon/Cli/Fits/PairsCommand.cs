@@ -15,6 +15,8 @@ internal sealed class PairsCommand : SheetCommand<SheetSettings, FitsSheet>
 
     protected override object Json(FitsSheet sheet) => new { fits = sheet.Rows.Select(Json), spreads = sheet.Spreads };
 
+    protected override bool Finished(FitsSheet sheet) => sheet.Rows.Count > 0 && sheet.Rows.All(r => r.Refused.Count == 0);
+
     protected override void Print(FitsSheet sheet, bool imperial)
     {
         var cells = new FitCells(imperial);
@@ -39,6 +41,7 @@ internal sealed class PairsCommand : SheetCommand<SheetSettings, FitsSheet>
         }
 
         Out.Line();
+        FactLines.PrintRefused(sheet.Rows.SelectMany(r => r.Refused.Select(s => $"{r.Index}: {s}")));
         Out.Line(FitsSheet.Remark);
         Out.Line("Caution: " + FitsSheet.Caution);
     }
@@ -46,6 +49,6 @@ internal sealed class PairsCommand : SheetCommand<SheetSettings, FitsSheet>
     private static object Json(FitRow row) => new
     {
         row.Index, row.Size, row.Classes, zones = SizeZone.Of(row), row.Hole, row.Shaft, row.Interference, row.Least, row.Greatest, row.Hot, row.SlipTorque, row.HubTemperature,
-        facts = FactLines.Json(row.Facts),
+        facts = FactLines.Json(row.Facts), row.Refused,
     };
 }

@@ -12,7 +12,7 @@ internal static class FactLines
         var (names, values) = (all.Max(f => (int?)f.Name.Length) ?? 0, all.Max(f => (int?)f.Print(imperial).Length) ?? 0);
         foreach (var fact in all)
         {
-            Out.Line($"  {fact.Name.PadRight(names)}  {fact.Print(imperial).PadLeft(values)}{(fact.Beside(imperial) is { Length: > 0 } words ? "  " + words : "")}");
+            Out.Line($"  {fact.Name.PadRight(names)}  {fact.Print(imperial).PadLeft(values)}{(fact.Words(imperial) is { Length: > 0 } words ? "  " + words : "")}");
         }
     }
 
@@ -35,6 +35,15 @@ internal static class FactLines
         Out.Line("Caution: " + caution);
     }
 
+    /// <summary>What was given and cannot be.</summary>
+    public static void PrintRefused(IEnumerable<string> refused)
+    {
+        foreach (var sentence in refused)
+        {
+            Out.Line($"Left out, because it cannot be: {sentence}.");
+        }
+    }
+
     /// <summary>The same for a program: SI.</summary>
-    public static IEnumerable<object> Json(IEnumerable<Fact> facts) => facts.Select(f => new { name = f.Name, value = f.Known ? f.Value : null, unit = f.Dimension.SiUnit(), remark = f.Beside(imperial: false) });
+    public static IEnumerable<object> Json(IEnumerable<Fact> facts) => facts.Select(f => new { name = f.Name, value = f.Known ? f.Value : null, unit = f.Dimension.SiUnit(), remark = f.Words(imperial: false) });
 }
