@@ -201,12 +201,12 @@ public class JointSheetTests
     }
 
     [Theory]
-    [InlineData("holeDiameter", "17 mm", "bearing face diameter")]
-    [InlineData("pitch", "20 mm", "pitch")]
+    [InlineData("holeDiameter", "17 mm", "head friction diameter: bearing face diameter: given 16 mm")]
+    [InlineData("pitch", "20 mm", "preload from torque: pitch: given 20 mm")]
     public void What_cannot_be_is_told_and_not_left_blank(string field, string value, string quantity)
     {
         var view = new View(Plain.Set(($"joint[plate].{field}", value)).Now());
-        Assert.StartsWith($"Joint plate: {quantity}: must be ", JointFigures.Of(view, "plate").Refused, StringComparison.Ordinal);
+        Assert.StartsWith($"Joint plate: {quantity}, must be ", JointFigures.Of(view, "plate").Refused, StringComparison.Ordinal);
         Assert.Equal(JointFigures.Of(view, "plate").Refused, TorqueSheet.Of(view, "plate").Refused);
         Assert.Empty(JointFigures.Of(new View(Plain.Now()), "plate").Refused);
         Assert.Empty(JointFigures.Of(new View(Plain.Without("joint[plate].holeDiameter").Now()), "plate").Refused);
