@@ -1,6 +1,5 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 
 namespace Gudgeon.Calc.Metrology;
 
@@ -11,18 +10,27 @@ namespace Gudgeon.Calc.Metrology;
 /// </summary>
 public struct SeededDraws
 {
-    private const int Layers = 128;
-    private const double Edge = 3.442619855899;
-    private const double LayerArea = 9.91256303526217e-3;
+    /// <summary>Layers of the ziggurat, numbered by the lowest bits of a random number.</summary>
+    internal const int Layers = 256;
+
+    /// <summary>A number of the generator without its lowest twelve bits becomes the fraction of a number from 1 up to 2.</summary>
+    internal const int NotOfThePlace = 12;
+
+    /// <summary>Bits of a floating-point number of 1.</summary>
+    internal const ulong One = 0x3FF0_0000_0000_0000;
+
+    private const double Edge = 3.6541528853610088;
+    private const double LayerArea = 4.928673233974658e-3;
     private const double Unit = 1.0 / (1L << 53);
-    private const double Step = 2 * Unit;
 
-    private static readonly double[] Widths = MakeWidths();
-    private static readonly double[] Inside = [.. Enumerable.Range(0, Layers).Select(i => Widths[i + 1] / Widths[i])];
+    /// <summary>Width of each layer.</summary>
+    internal static readonly double[] Widths = MakeWidths();
 
-    // The same counted in steps of a place, so that most numbers take one comparison of integers and one product.
-    private static readonly long[] InsideSteps = [.. Inside.Select(r => (long)(r / Step))];
-    private static readonly double[] StepWidths = [.. Widths.Select(w => w * Step)];
+    /// <summary>The share of each layer's width that is wholly under the curve.</summary>
+    internal static readonly double[] Inside = [.. Enumerable.Range(0, Layers).Select(i => Widths[i + 1] / Widths[i])];
+
+    // Height of the curve at the edge of each layer, over its middle.
+    private static readonly double[] Heights = [.. Widths.Select(w => Math.Exp(-0.5 * w * w))];
 
     private ulong _a;
     private ulong _b;
@@ -50,51 +58,17 @@ public struct SeededDraws
     {
         // Layer and place come from bits of one number that do not overlap.
         var bits = Bits();
-        var (layer, steps) = ((int)(bits & (Layers - 1)), (long)bits >> 11);
-        return (ulong)(steps + InsideSteps[layer]) < (ulong)(2 * InsideSteps[layer]) ? steps * StepWidths[layer] : AtTheRim(layer, steps * Step);
+        var (layer, place) = ((int)(bits & (Layers - 1)), Place(bits));
+        return Math.Abs(place) < Inside[layer] ? place * Widths[layer] : AtTheRim(layer, place);
     }
 
-    /// <summary>Fills one column of rows with normal numbers: the same as one call of <see cref="Normal"/> after the other.</summary>
-    /// <param name="rows">The rows, one after the other.</param>
-    /// <param name="column">The column.</param>
-    /// <param name="width">Numbers in a row.</param>
-    /// <param name="mean">Mean.</param>
-    /// <param name="deviation">Standard deviation.</param>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Normals(Span<double> rows, int column, int width, double mean, double deviation)
-    {
-        // The state in locals, which stay in registers: a struct whose address is taken does not.
-        var (a, b, c, d) = (_a, _b, _c, _d);
-        ref var widths = ref MemoryMarshal.GetArrayDataReference(StepWidths);
-        ref var inside = ref MemoryMarshal.GetArrayDataReference(InsideSteps);
-        for (var i = column; i < rows.Length; i += width)
-        {
-            var bits = BitOperations.RotateLeft(a + d, 23) + a;
-            var t = b << 17;
-            c ^= a;
-            d ^= b;
-            b ^= c;
-            a ^= d;
-            c ^= t;
-            d = BitOperations.RotateLeft(d, 45);
-            var (layer, steps) = ((int)(bits & (Layers - 1)), (long)bits >> 11);
-            var edge = Unsafe.Add(ref inside, layer);
-            if ((ulong)(steps + edge) < (ulong)(2 * edge))
-            {
-                rows[i] = mean + (deviation * (steps * Unsafe.Add(ref widths, layer)));
-            }
-            else
-            {
-                (_a, _b, _c, _d) = (a, b, c, d);
-                rows[i] = mean + (deviation * AtTheRim(layer, steps * Step));
-                (a, b, c, d) = (_a, _b, _c, _d);
-            }
-        }
+    /// <summary>State of the generator.</summary>
+    internal readonly (ulong A, ulong B, ulong C, ulong D) State => (_a, _b, _c, _d);
 
-        (_a, _b, _c, _d) = (a, b, c, d);
-    }
-
-    private double AtTheRim(int layer, double place)
+    /// <summary>A normal number that lies where its layer is not wholly under the curve, or beyond the last.</summary>
+    /// <param name="layer">The layer.</param>
+    /// <param name="place">Place in its width, from -1 up to 1.</param>
+    internal double AtTheRim(int layer, double place)
     {
         while (true)
         {
@@ -109,14 +83,13 @@ public struct SeededDraws
             }
 
             var x = place * Widths[layer];
-            var (outer, inner) = (Math.Exp(-0.5 * ((Widths[layer] * Widths[layer]) - (x * x))), Math.Exp(-0.5 * ((Widths[layer + 1] * Widths[layer + 1]) - (x * x))));
-            if (inner + (Uniform() * (outer - inner)) < 1)
+            if (Heights[layer + 1] + (Uniform() * (Heights[layer] - Heights[layer + 1])) < Math.Exp(-0.5 * x * x))
             {
                 return x;
             }
 
             var bits = Bits();
-            (layer, place) = ((int)(bits & (Layers - 1)), ((long)bits >> 11) * Step);
+            (layer, place) = ((int)(bits & (Layers - 1)), Place(bits));
         }
     }
 
@@ -132,6 +105,9 @@ public struct SeededDraws
             }
         }
     }
+
+    /// <summary>A place from -1 up to 1.</summary>
+    private static double Place(ulong bits) => (2 * BitConverter.UInt64BitsToDouble((bits >> NotOfThePlace) | One)) - 3;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private ulong Bits()
