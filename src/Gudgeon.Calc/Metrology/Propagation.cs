@@ -161,7 +161,7 @@ public sealed class Propagated
             sums += squared ? over * over : over;
         }
 
-        var sum = Vector256.Sum(sums);
+        var sum = sums[0] + sums[1] + sums[2] + sums[3];
         foreach (var value in values[whole..])
         {
             sum += squared ? (value - middle) * (value - middle) : value - middle;
