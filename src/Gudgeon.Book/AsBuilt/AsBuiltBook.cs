@@ -17,14 +17,14 @@ namespace Gudgeon.Book.AsBuilt;
 /// <summary>A bolt as it was tightened.</summary>
 /// <param name="Card">The card.</param>
 /// <param name="Joint">The joint: "head", "rod, 2".</param>
-/// <param name="Round">Number of the round.</param>
+/// <param name="Round">Number of the round; 0 for a joint of which the book has no plan.</param>
 /// <param name="Stage">What the plan wanted in it at that moment.</param>
-/// <param name="Bolt">Its number.</param>
+/// <param name="Bolt">Its number; 0 for all bolts of a joint of which the book has no plan.</param>
 /// <param name="Act">By whom, when, with what, to what.</param>
 public sealed record TightenedBolt(CardState Card, string Joint, int Round, string Stage, int Bolt, CardAct Act)
 {
     /// <summary>"3: 48 N·m", and why where it is far from what was wanted.</summary>
-    public string Noted => string.Create(CultureInfo.InvariantCulture, $"{Bolt}: {(Act.Value.Length > 0 ? Act.Value : "done")}{(Act.Note.Length > 0 ? $" ({Act.Note})" : "")}");
+    public string Noted => string.Create(CultureInfo.InvariantCulture, $"{(Bolt > 0 ? $"{Bolt}: " : "")}{(Act.Value.Length > 0 ? Act.Value : "done")}{(Act.Note.Length > 0 ? $" ({Act.Note})" : "")}");
 }
 
 /// <summary>Something done to a job card out of the usual: overridden, taken back, opened again, ended early.</summary>
@@ -88,8 +88,12 @@ public sealed record AsBuiltBook
            where step.Step.Kind == StepKind.Tighten
            from stage in step.Stages
            from bolt in stage.Bolts
-           where bolt.Done is not null
-           select new TightenedBolt(card, step.Index.Length > 0 ? $"{step.Step.What}, {step.Index}" : step.Step.What, stage.Number, bolt.Done!.Asked.Length > 0 ? bolt.Done.Asked : stage.Stage.Words(imperial: false), bolt.Number, bolt.Done),
+           where bolt.Ticked is not null
+           select new TightenedBolt(card, Joined(step), stage.Number, bolt.Ticked!.Asked.Length > 0 ? bolt.Ticked.Asked : stage.Stage.Words(imperial: false), bolt.Number, bolt.Ticked),
+        .. from card in Cards
+           from step in card.Steps
+           where step.Step.Kind == StepKind.Tighten && step.Stages.Count == 0 && step.Tick is not null
+           select new TightenedBolt(card, Joined(step), 0, "by the maker's manual", 0, step.Tick!),
     ];
 
     /// <summary>What was done out of the usual, in the order of the work; a later signature does not take it away.</summary>
@@ -113,13 +117,14 @@ public sealed record AsBuiltBook
     public IReadOnlyList<(CardState Card, StepState Step)> Renewed => [.. Cards.SelectMany(c => c.Steps, (c, s) => (c, s)).Where(p => p.s.Step.Kind == StepKind.Renew && p.s.Tick is not null)];
 
     /// <summary>What is not settled, the gravest first.</summary>
-    public IReadOnlyList<OpenPoint> Open =>
+    /// <param name="imperial">Whether in inch units.</param>
+    public IReadOnlyList<OpenPoint> Open(bool imperial) =>
     [
-        .. Points(Verdict.FallsShort, f => $"{Title(f)}: {f.ValueIn(imperial: false)}, reserve {f.ReserveText}"),
+        .. Points(Verdict.FallsShort, f => $"{Title(f)}: {f.ValueIn(imperial)}, reserve {f.ReserveText}"),
         .. Cards.Where(c => c.Standing == Standing.LookAgain).Select(c => new OpenPoint("look again", $"{c.Card.Title}: {string.Join("; ", c.LookAgain)}")),
         .. Cards.SelectMany(c => c.Acts.Where(a => a.WithOverdue).Select(a => a.With).Distinct(StringComparer.Ordinal), (c, tool) => new OpenPoint("tool", $"{c.Card.Title}: {tool}")),
         .. Cards.Where(c => c.Signature?.Overridden.Count > 0).Select(c => new OpenPoint("signed with a reason", $"{c.Card.Title}, by {c.Signature!.By}, because {c.Signature.Note}: {string.Join("; ", c.Signature.Overridden)}")),
-        .. Points(Verdict.TooCloseToTell, f => $"{Title(f)}: {f.ValueIn(imperial: false)}, reserve {f.ReserveText}; {f.Advice}"),
+        .. Points(Verdict.TooCloseToTell, f => $"{Title(f)}: {f.ValueIn(imperial)}, reserve {f.ReserveText}; {f.Advice}"),
         .. Points(Verdict.NotKnownYet, f => $"{Title(f)}: {f.Advice}"),
         .. Cards.Where(c => c.Standing is Standing.Waiting or Standing.Ready or Standing.Begun).Select(c => new OpenPoint("job card", string.Create(CultureInfo.InvariantCulture, $"{c.Card.Title}: {c.Standing.Words()}, {c.StepsDone} of {c.Steps.Count} steps done"))),
         .. NeededPart.All(new View(Now)).Select(p => new OpenPoint("part", p.Words)),
@@ -181,6 +186,8 @@ public sealed record AsBuiltBook
     /// <summary>Whether any instance takes the value: one of a group does not hold where each of the group has its own.</summary>
     private bool Holds(Found found) => Instances.Of(new View(Now), found.Value.Field.Subject).Any(i => Now.Find(new FieldAddress(found.Value.Field, i))?.Source == found.Source)
         || Now.Find(FieldCatalogue.Address(found.Source)) is { Source: var source } && source == found.Source && FieldCatalogue.Address(found.Source).Index.Length > 0;
+
+    private static string Joined(StepState step) => step.Index.Length > 0 ? $"{step.Step.What}, {step.Index}" : step.Step.What;
 
     private static string Unlike(CardAct act) => act switch
     {

@@ -12,7 +12,7 @@ internal sealed class CardCourse(IReadOnlySet<string> wanted, IReadOnlyDictionar
 {
     /// <summary>
     /// The moment from which readings count for a card: when the work on the cards before it ended; where none was done
-    /// on one of them, when the card itself was begun; when it was opened again. Null while none of these happened.
+    /// on one of them or there is none, when the card itself was begun; when it was opened again. Null while none of these happened.
     /// </summary>
     public DateTime? Begins(CardTemplate card)
     {
@@ -24,7 +24,7 @@ internal sealed class CardCourse(IReadOnlySet<string> wanted, IReadOnlyDictionar
         }
 
         var before = card.After.Where(wanted.Contains).Select(Acts).Where(a => !LeftOut(a)).ToList();
-        return before.TrueForAll(a => a.Count > 0)
+        return before.Count > 0 && before.TrueForAll(a => a.Count > 0)
             ? Later(DateTime.MinValue, before.Select(a => a[^1]).Append(turn))
             : Later(null, own.Take(1).Append(turn));
     }

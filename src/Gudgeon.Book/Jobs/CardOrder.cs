@@ -50,6 +50,11 @@ internal static class CardOrder
         {
         }
 
+        if (left is [var alone])
+        {
+            return new BadInputException($"job card {alone.Id}: comes after itself; take it out of its own 'after'");
+        }
+
         return new BadInputException($"job cards: {string.Join(" and ", left.Select(c => c.Id))} wait for each other; take one out of the other's 'after'");
     }
 }

@@ -36,8 +36,9 @@ public static class Standings
 /// <summary>One bolt in one stage of a joint's plan.</summary>
 /// <param name="Number">The bolt.</param>
 /// <param name="Key">Key under which it is ticked: "tighten@3.7".</param>
-/// <param name="Done">Its tick; null while it is not done.</param>
-public sealed record BoltState(int Number, string Key, CardAct? Done);
+/// <param name="Ticked">Its tick that stands; null while there is none.</param>
+/// <param name="Done">The same, when it was for what the plan asks now; null while the bolt is still to be done.</param>
+public sealed record BoltState(int Number, string Key, CardAct? Ticked, CardAct? Done);
 
 /// <summary>One round over the bolts of a joint.</summary>
 /// <param name="Number">Counted from 1.</param>
@@ -83,7 +84,7 @@ public sealed record StepState(CardStep Step, string Key, string Index, string W
     public bool Done => Step.Kind == StepKind.Read ? Reading is not null && (InItsCourse || Tick is not null) : Stages.Count > 0 ? Next is null : Tick is not null;
 
     /// <summary>Whether somebody did anything about it on the card.</summary>
-    public bool Touched => Tick is not null || Begun is not null || Stages.Any(s => s.Bolts.Any(b => b.Done is not null));
+    public bool Touched => Tick is not null || Begun is not null || Stages.Any(s => s.Bolts.Any(b => b.Ticked is not null));
 
     /// <summary>The bolt that comes next, and its round; null when all are done, or there are none.</summary>
     public (StageState Stage, BoltState Bolt)? Next => Stages.SelectMany(s => s.Bolts, (s, b) => (s, b)).Where(p => p.b.Done is null).Select(p => ((StageState, BoltState)?)p).FirstOrDefault();

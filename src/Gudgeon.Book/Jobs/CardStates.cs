@@ -41,7 +41,7 @@ public static class CardStates
         var turn = acts.FindLast(a => a.Kind is ActKind.Sign or ActKind.Reopen);
         var signature = acts.FindLast(a => a.Kind == ActKind.Sign);
         var left = acts.FindLast(a => a.Kind is ActKind.LeaveOut or ActKind.TakeIn);
-        var again = signature is null ? [] : Again(view.Snapshot, signature, turn!, steps);
+        var again = signature is null ? [] : Again(view.Snapshot, signature, turn!, steps, acts);
         return new CardState(card, Turned(signature, left, again, steps), steps)
         {
             LookAgain = again,
@@ -59,11 +59,11 @@ public static class CardStates
         : Standing.Ready;
 
     /// <summary>Why a signed card must be looked at again: it was opened by somebody, it has a step that it had not, or something that it stood on is another.</summary>
-    private static List<string> Again(Snapshot now, CardAct signature, CardAct turn, List<StepState> steps)
+    private static List<string> Again(Snapshot now, CardAct signature, CardAct turn, List<StepState> steps, List<CardAct> acts)
     {
         List<string> why = turn.Kind == ActKind.Reopen
             ? [$"opened again by {turn.By}: {turn.Note}"]
-            : [.. steps.Where(s => !s.Done).Select(s => $"not done when it was signed: {s.Words}")];
+            : [.. steps.Where(s => !s.Done).Select(s => $"not done: {s.Words}"), .. Since(signature, acts)];
         foreach (var (name, was) in signature.Limits)
         {
             var limit = Examined.LimitOf(now, name);
@@ -83,6 +83,13 @@ public static class CardStates
         }
 
         return why;
+    }
+
+    /// <summary>What was done after the signature, which nobody has signed.</summary>
+    private static IEnumerable<string> Since(CardAct signature, List<CardAct> acts)
+    {
+        var since = acts.SkipWhile(a => a != signature).Where(a => a.Step.Length > 0).Select(a => a.Step).Distinct(StringComparer.Ordinal).ToList();
+        return since.Count == 0 ? [] : [$"worked on since it was signed: {string.Join(", ", since)}"];
     }
 
     private static string Usual(string limit) => limit.Length > 0 ? limit : "the usual one";
@@ -123,7 +130,7 @@ public static class CardStates
             var state = new StepState(step, key, index, Words(step, index))
             {
                 Tick = Ticked(step.Kind == StepKind.Renew ? acts[(acts.FindLastIndex(a => a.Kind == ActKind.Reopen) + 1)..] : acts, key),
-                Begun = acts.FindLast(a => a.Step == key && a.Kind == ActKind.Start),
+                Begun = acts.FindLast(a => (a.Step == key && a.Kind is ActKind.Start or ActKind.Untick) || a.Kind == ActKind.Reopen) is { Kind: ActKind.Start } start ? start : null,
             };
             yield return step.Kind switch
             {
@@ -143,7 +150,7 @@ public static class CardStates
             Address = address,
             Reading = reading,
             InItsCourse = reading is not null && CardCourse.Within(begins, reading.Value.On),
-            Tick = state.Tick is { } tick && CardCourse.Within(begins, tick.On) ? tick : null,
+            Tick = state.Tick is { } tick && CardCourse.Within(begins, tick.On) && tick.Value == Examined.Written(reading) ? tick : null,
         };
     }
 
@@ -182,14 +189,15 @@ public static class CardStates
         {
             Plan = plan,
             Troubles = plan.Troubles,
-            Stages = [.. plan.Stages.Where(s => s.Order.Count > 0).Select((s, i) => new StageState(i + 1, s, [.. s.Order.Select(n => Bolt(state.Key, i + 1, n, acts))]))],
+            Stages = [.. plan.Stages.Where(s => s.Order.Count > 0).Select((s, i) => new StageState(i + 1, s, [.. s.Order.Select(n => Bolt(state.Key, i + 1, n, s, acts))]))],
         };
     }
 
-    private static BoltState Bolt(string step, int stage, int number, List<CardAct> acts)
+    private static BoltState Bolt(string step, int stage, int number, TighteningStage wanted, List<CardAct> acts)
     {
         var key = string.Create(CultureInfo.InvariantCulture, $"{step}@{stage}.{number}");
-        return new BoltState(number, key, Ticked(acts, key, step));
+        var ticked = Ticked(acts, key, step);
+        return new BoltState(number, key, ticked, ticked is { Asked: var asked } && (asked.Length == 0 || asked == wanted.Words(imperial: false)) ? ticked : null);
     }
 
     /// <summary>The tick of a key that stands; null when there is none, or the last was taken back, by itself or with its whole step.</summary>

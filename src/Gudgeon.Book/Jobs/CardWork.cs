@@ -4,7 +4,9 @@ using Gudgeon.Book.Fields;
 using Gudgeon.Book.Files;
 using Gudgeon.Book.Joints;
 using Gudgeon.Book.Measuring;
+using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
+using Gudgeon.Calc.Catalogue;
 
 namespace Gudgeon.Book.Jobs;
 
@@ -52,10 +54,10 @@ public sealed record CardWork(string By, string On)
         switch (step.Step.Kind)
         {
             case StepKind.Read:
-                return StillSo(card, key, step);
+                return StillSo(card, key, value, step);
             case StepKind.Tighten:
                 InOrder(card, key, with, step);
-                Noted(card, key, value, note, step.Next?.Stage.Stage);
+                Noted(book.Now(), card, key, with, value, note, step);
                 break;
             case StepKind.Renew when value.Trim().Length == 0:
                 throw new BadInputException($"{card}, {key}: used once; wanted the batch, number or bag of the new one");
@@ -68,7 +70,7 @@ public sealed record CardWork(string By, string On)
 
         return step.Stages.Count == 0 && step.Tick is { } done
             ? throw new BadInputException($"{card}, {key}: done already, by {done.By} at {done.On}")
-            : Act(card, ActKind.Tick) with { Step = key, With = Tool(book, with.Trim()), Value = value.Trim(), Asked = step.Next?.Stage.Stage.Words(imperial: false) ?? "", Note = note.Trim() };
+            : Act(card, ActKind.Tick) with { Step = key, With = Tool(book, with.Trim(), step, value), Value = value.Trim(), Asked = step.Next?.Stage.Stage.Words(imperial: false) ?? "", Note = note.Trim() };
     }
 
     /// <summary>A step that was ticked is not done after all.</summary>
@@ -76,7 +78,7 @@ public sealed record CardWork(string By, string On)
     public CardAct Untick(BuildBook book, string card, string key, string why)
     {
         var (_, step) = Open(book, card, key);
-        var ticked = step.Stages.Count == 0 ? step.Tick is not null : step.Stages.Any(s => s.Bolts.Any(b => b.Done is not null && (b.Key == key || step.Key == key)));
+        var ticked = step.Stages.Count == 0 ? step.Tick is not null : step.Stages.Any(s => s.Bolts.Any(b => b.Ticked is not null && (b.Key == key || step.Key == key)));
         return !ticked ? throw new BadInputException($"{card}, {key}: is not ticked")
             : Act(card, ActKind.Untick) with { Step = key, Note = Reason(why, "a tick taken back") };
     }
@@ -154,11 +156,12 @@ public sealed record CardWork(string By, string On)
     }
 
     /// <summary>A reading from before the card's course is found to be so still.</summary>
-    private CardAct StillSo(string card, string key, StepState step)
+    private CardAct StillSo(string card, string key, string value, StepState step)
     {
         var path = step.Address!.Value.Path;
         return step switch
         {
+            _ when value.Trim().Length > 0 => throw new BadInputException($"{card}, {key}: given '{value.Trim()}'; a reading is taken with its instrument: gudgeon measure {path} \"{value.Trim()}\" --with INSTRUMENT --by NAME"),
             { Done: true } => throw new BadInputException($"{card}, {key}: done already, by the reading {step.Reading!.Value.Content} of {path}"),
             { Reading: { } reading } => Act(card, ActKind.Tick) with { Step = key, Value = Examined.Written(reading), Note = $"still so; read {reading.Value.On} by {reading.Value.By}" },
             _ => throw new BadInputException($"{card}, {key}: done by a reading of {path}, such as gudgeon measure {path} VALUE --with INSTRUMENT --by NAME"),
@@ -166,22 +169,27 @@ public sealed record CardWork(string By, string On)
     }
 
     /// <summary>What a bolt was tightened to is noted, in the unit of what the plan asks for; far from that it takes a reason.</summary>
-    private static void Noted(string card, string key, string value, string note, TighteningStage? stage)
+    private static void Noted(Snapshot now, string card, string key, string with, string value, string note, StepState step)
     {
-        var field = stage is null ? Joint.Torque : stage.Field;
+        var (field, wanted) = step.Next is { Stage.Stage: var stage } ? (stage.Field, stage.Value) : (Joint.Torque, new View(now).AmountIf(Joint.Torque, step.Step.What));
         if (field is null)
         {
             return;
         }
 
-        var usual = stage?.Value is { } asked ? field.Print(asked) : "8 N·m";
+        var usual = wanted is { } asked ? field.Print(asked) : "8 N·m";
         if (value.Trim().Length == 0)
         {
             throw new BadInputException($"{card}, {key}: wanted what it was tightened to, such as {usual}");
         }
 
         var noted = KnownValue.Read(field, value).Si;
-        if (stage?.Value is { } target && Math.Abs((noted / target) - 1) > FarOff && note.Trim().Length == 0)
+        if (ShopInstrument.Find(now, with) is { } tool && tool.Dimension == field.Dimension && !tool.Reaches(noted))
+        {
+            throw TakenWith.TooFar(tool, $"{card}, {key}", value.Trim());
+        }
+
+        if (wanted is { } target && Math.Abs((noted / target) - 1) > FarOff && note.Trim().Length == 0)
         {
             throw new BadInputException($"{card}, {key}: given {value.Trim()} where the plan asks for {usual}; so far from it takes a note that says why");
         }
@@ -226,10 +234,18 @@ public sealed record CardWork(string By, string On)
         : throw new BadInputException($"given '{on}', wanted a time in UTC such as 2026-11-29T08:00:00Z");
 
     /// <summary>The tool as it is kept: one of the book's instruments with how its calibration stood.</summary>
-    private string Tool(BuildBook book, string name) =>
-        ShopInstrument.Find(book.Now(), name) is { } known && InstrumentLine.Of(known, DateOnly.FromDateTime(At(On))).DueWords is { Length: > 0 } due
-            ? $"{name} (calibration {due})"
-            : name;
+    private string Tool(BuildBook book, string name, StepState step, string value)
+    {
+        if (ShopInstrument.Find(book.Now(), name) is not { } known)
+        {
+            return name;
+        }
+
+        var due = InstrumentLine.Of(known, DateOnly.FromDateTime(At(On))).DueWords;
+        var low = step.Step.Kind == StepKind.Tighten && known.LeastOfRange > 0 && step.Next?.Stage.Stage.Field is null or { Dimension: Dimension.Torque } && KnownValue.Read(Joint.Torque, value).Si < known.LeastOfRange;
+        List<string> words = [.. due.Length > 0 ? [$"calibration {due}"] : Array.Empty<string>(), .. low ? ["below a fifth of its range"] : Array.Empty<string>()];
+        return words.Count > 0 ? $"{name} ({string.Join("; ", words)})" : name;
+    }
 
     private CardAct Act(string card, ActKind kind) => new(card, kind, By, On);
 

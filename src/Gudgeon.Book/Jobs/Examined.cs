@@ -33,7 +33,7 @@ public sealed record Examined(IReadOnlyList<Finding> Findings, IReadOnlyDictiona
     {
         var findings = appraiser.Appraise(now, CheckCatalogue.All.Where(c => card.Card.Asks(c.Id))).Where(f => card.Card.StandsOn(f.Check.Id, f.Index)).ToList();
         var addresses = findings.SelectMany(f => f.Trace.Direct.Select(r => r.Address)).Concat(card.Steps.Select(s => s.Address).OfType<FieldAddress>())
-            .Concat(card.Steps.Where(s => s.Stages.Count > 0).Select(s => s.Step.What).Distinct().SelectMany(joint => PlanReads(now, joint)));
+            .Concat(card.Steps.Where(s => s.Plan is not null).Select(s => s.Step.What).Distinct().SelectMany(joint => PlanReads(now, joint)));
         return new Examined(
             findings,
             addresses.DistinctBy(a => a.Path).OrderBy(a => a.Path, StringComparer.Ordinal).ToDictionary(a => a.Path, a => Written(now.Find(a)), StringComparer.Ordinal),

@@ -98,6 +98,11 @@ public sealed record TighteningPlan(string Key, IReadOnlyList<BoltPlace> Places,
         var count = view.CountOr(Joint.BoltCount, 0, key);
         if (view.TableIf(Joint.Layout, key) is not { } table)
         {
+            if (count == 0)
+            {
+                troubles.Add($"How many bolts it has is not known: wants {Joint.BoltCount.At(key)}.");
+            }
+
             troubles.Add($"Where the bolts stand is not known: wants {Joint.Layout.At(key)}; until then they are taken by number.");
             return [];
         }

@@ -122,7 +122,8 @@ public sealed record TakenWith(KnownValue Value, IReadOnlyList<string> Warnings)
         }
     }
 
-    private static BadInputException TooFar(ShopInstrument instrument, string where, string given) =>
+    /// <summary>An instrument does not reach as far as what was given.</summary>
+    internal static BadInputException TooFar(ShopInstrument instrument, string where, string given) =>
         new($"{where}: given '{given}' with {instrument.Path}, which reads {Range(instrument)}; wanted an instrument that reaches so far");
 
     private static string Range(ShopInstrument instrument) => (instrument.From, instrument.To) switch

@@ -48,11 +48,11 @@ internal sealed class AsBuiltCommand : AsyncCommand<AsBuiltCommand.Settings>
         var pdf = settings.Pdf ? AsBuiltFile.Pdf(html) : "";
         if (settings.Json)
         {
-            Cli.Out.Json(new { html, pdf, open = built.Open, revision = built.Revision, built.Seal });
+            Cli.Out.Json(new { html, pdf, open = built.Open(imperial: false), revision = built.Revision, built.Seal });
             return 0;
         }
 
-        Cli.Out.Line($"{(pdf.Length > 0 ? $"{html} and {pdf}" : html)}: {built.Readings.Count} readings, {built.Findings.Count} findings, {built.Cards.Count(c => c.Standing == Standing.Signed)} cards signed, {built.Open.Count} open points");
+        Cli.Out.Line($"{(pdf.Length > 0 ? $"{html} and {pdf}" : html)}: {built.Readings.Count} readings, {built.Findings.Count} findings, {built.Cards.Count(c => c.Standing == Standing.Signed)} cards signed, {built.Open(imperial: false).Count} open points");
         return 0;
     }
 }

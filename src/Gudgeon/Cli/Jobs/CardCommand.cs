@@ -77,13 +77,21 @@ internal sealed class CardCommand : Command<CardCommand.Settings>
 
         foreach (var stage in step.Stages)
         {
-            Out.Line($"{"",21}stage {stage.Number}, {stage.Stage.Words(imperial)}: {string.Join(' ', stage.Bolts.Select(b => b.Done is null ? b.Number.ToString(CultureInfo.InvariantCulture) : $"({b.Number})"))}");
+            Out.Line($"{"",21}stage {stage.Number}, {stage.Stage.Words(imperial)}: {string.Join(' ', stage.Bolts.Select(Shown))}");
         }
 
         Out.LineIf(step.Tick is not null, $"{"",21}{Told(step.Tick)}");
         Out.LineIf(step.Reading is not null, $"{"",21}{step.Reading?.Value.Content} ({step.Reading?.Value.Story}){(step.Earlier is null ? "" : "; from before: tick the step if it is still so, or read again")}");
         Out.LineIf(step.Begun is not null && step.Tick is null, $"{"",21}begun at {step.Begun?.On} by {step.Begun?.By}");
     }
+
+    /// <summary>"3" while it is to be done, "(3: 48 N·m)" when it is, "3 (was to 40 N·m)" when the plan asks for something else now.</summary>
+    private static string Shown(BoltState bolt) => bolt switch
+    {
+        { Done: { } done } => string.Create(CultureInfo.InvariantCulture, $"({bolt.Number}{(done.Value.Length > 0 ? $": {done.Value}" : "")})"),
+        { Ticked: { } was } => string.Create(CultureInfo.InvariantCulture, $"{bolt.Number} (was {was.Asked})"),
+        _ => bolt.Number.ToString(CultureInfo.InvariantCulture),
+    };
 
     /// <summary>Who did it, with what.</summary>
     internal static string Told(CardAct? act) => act is null ? "" : string.Concat(
