@@ -41,7 +41,7 @@ public sealed record TakenWith(KnownValue Value, IReadOnlyList<string> Warnings)
 
         if (ShopInstrument.Find(now, with) is not { } instrument)
         {
-            return new TakenWith(value, value.Content is Table or Amount { Uncertainty: 0 } ? Unknown(now, with) : []);
+            return new TakenWith(value, value.Content is Table or Amount { Uncertainty: 0 } ? Unknown(now, with, value.Content is Table) : []);
         }
 
         var warnings = new List<string>();
@@ -58,8 +58,8 @@ public sealed record TakenWith(KnownValue Value, IReadOnlyList<string> Warnings)
         return new TakenWith(value.Content is Amount amount ? value with { Content = Spread(instrument, address, amount, warnings) } : value, warnings);
     }
 
-    /// <summary>What there is to say of an instrument that a book does not list though it lists others.</summary>
-    private static IReadOnlyList<string> Unknown(Snapshot now, string with)
+    /// <summary>What there is to say of an instrument that a book does not list though it lists others; of one for tables, which may be a bench that no list has, only that its name is nearly another's.</summary>
+    private static IReadOnlyList<string> Unknown(Snapshot now, string with, bool bench)
     {
         var (name, known) = (with.Trim(), ShopInstrument.All(now).Select(i => i.Name).ToList());
         if (name.Length == 0 || known.Count == 0)
@@ -68,7 +68,7 @@ public sealed record TakenWith(KnownValue Value, IReadOnlyList<string> Warnings)
         }
 
         var near = Nearest.Near(name.Replace(' ', '-'), known);
-        return [$"{name} is none of the book's instruments, so no ± is known{(near.Length > 0 ? $"; the nearest is {near}" : "")}"];
+        return bench && near.Length == 0 ? [] : [$"{name} is none of the book's instruments, so no ± is known{(near.Length > 0 ? $"; the nearest is {near}" : "")}"];
     }
 
     /// <summary>The day of "2026-10-02 14:05"; null when the words begin with none.</summary>

@@ -128,7 +128,10 @@ public sealed class TakenWithTests : IDisposable
         Begin("wren.json");
         var taken = Taken("wren.json", "81.004 mm", with: with);
         Assert.Equal(("81.004 mm", warning), (taken.Kept, Assert.Single(taken.Warnings)));
-        Assert.Equal([warning], Open("wren.json").Measure(Table("10,81.002,81.006\n"), with, "Ada", "2026-05-01", "").Warnings);
+
+        // A bench is on no list: of a table only a name that is nearly another's is asked about.
+        var near = warning.Contains("nearest", StringComparison.Ordinal);
+        Assert.Equal(near ? [warning] : Array.Empty<string>(), Open("wren.json").Measure(Table("10,81.002,81.006\n"), with, "Ada", "2026-05-01", "").Warnings);
     }
 
     [Fact]

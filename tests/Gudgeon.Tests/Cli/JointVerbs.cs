@@ -108,7 +108,7 @@ public sealed class JointVerbs : IDisposable
         {
             var outcome = _workshop.Run("joints", verb, "heron.json", "--joint", "mount");
             Assert.Equal(3, outcome.Code);
-            Assert.Contains("Joint mount: bearing face diameter: must be greater than the hole diameter.", outcome.Output, StringComparison.Ordinal);
+            Assert.Contains("Joint mount: head friction diameter: bearing face diameter: given 16 mm, must be greater than the hole diameter.", outcome.Output, StringComparison.Ordinal);
         }
     }
 

@@ -37,13 +37,13 @@ public sealed class StoreVerbs : IDisposable
             _workshop.Good("measure", "cylinder[1].bore", reading, "--with", "bore gauge", "--by", "Ada", "--on", "2026-03-01");
         }
 
-        // s² = 0.0002 mm², so u = √(0.0002/2) = 0.01 mm, and ± is twice that.
+        // s² = 0.0002 mm², so u = √(0.0002/2) = 0.01 mm; with one degree of freedom k is 12.71 (GUM table G.2).
         Assert.Equal(
             """
             tern: 0 of 0 changes on, 2 readings, revision 3
 
             Cylinder
-              cylinder[1].bore                   94.010 mm ± 0.02 mm        mean of 2 readings, measured with bore gauge by Ada on 2026-03-01
+              cylinder[1].bore                   94.010 mm ± 0.13 mm        mean of 2 readings, measured with bore gauge by Ada on 2026-03-01
                   reading 94.00 mm (measured with bore gauge by Ada on 2026-03-01)
                   reading 94.02 mm (measured with bore gauge by Ada on 2026-03-01)
 
