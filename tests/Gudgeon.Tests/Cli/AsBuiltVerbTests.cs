@@ -129,7 +129,7 @@ public sealed class AsBuiltVerbTests : IDisposable
     private static List<string> Lines(string html)
     {
         var rows = RowEnds.Replace(CellEnds.Replace(Spaces.Replace(Head.Replace(html, ""), " "), " | "), "\n");
-        var today = DateTime.UtcNow.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+        var today = DateTime.Now.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
         return [.. rows.Split('\n').Select(r => Spaces.Replace(System.Net.WebUtility.HtmlDecode(Tags.Replace(r, " ")), " ").Trim(' ', '|')).Where(r => r.Length > 0)
             .Select(r => Seal.Replace(Moments.Replace(r, "(then)"), "Seal of the journal: (seal)").Replace(today, "(today)", StringComparison.Ordinal))];
     }
