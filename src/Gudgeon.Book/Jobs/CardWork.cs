@@ -6,7 +6,6 @@ using Gudgeon.Book.Joints;
 using Gudgeon.Book.Measuring;
 using Gudgeon.Book.Tracing;
 using Gudgeon.Book.Values;
-using Gudgeon.Calc.Catalogue;
 
 namespace Gudgeon.Book.Jobs;
 
@@ -51,13 +50,14 @@ public sealed record CardWork(string By, string On)
             throw new BadInputException($"{card}, {key}: held until this is done: {held.Words}");
         }
 
+        double? torque = null;
         switch (step.Step.Kind)
         {
             case StepKind.Read:
                 return StillSo(card, key, value, step);
             case StepKind.Tighten:
                 InOrder(card, key, with, step);
-                Noted(book.Now(), card, key, with, value, note, step);
+                torque = Noted(book.Now(), card, key, with, value, note, step);
                 break;
             case StepKind.Renew when value.Trim().Length == 0:
                 throw new BadInputException($"{card}, {key}: used once; wanted the batch, number or bag of the new one");
@@ -70,7 +70,7 @@ public sealed record CardWork(string By, string On)
 
         return step.Stages.Count == 0 && step.Tick is { } done
             ? throw new BadInputException($"{card}, {key}: done already, by {done.By} at {done.On}")
-            : Act(card, ActKind.Tick) with { Step = key, With = Tool(book, with.Trim(), step, value), Value = value.Trim(), Asked = step.Next?.Stage.Stage.Words(imperial: false) ?? "", Note = note.Trim() };
+            : Act(card, ActKind.Tick) with { Step = key, With = Tool(book, with.Trim(), torque), Value = value.Trim(), Asked = step.Next?.Stage.Stage.Words(imperial: false) ?? "", Note = note.Trim() };
     }
 
     /// <summary>A step that was ticked is not done after all.</summary>
@@ -169,12 +169,13 @@ public sealed record CardWork(string By, string On)
     }
 
     /// <summary>What a bolt was tightened to is noted, in the unit of what the plan asks for; far from that it takes a reason.</summary>
-    private static void Noted(Snapshot now, string card, string key, string with, string value, string note, StepState step)
+    /// <returns>The torque, N·m; null where something else was noted, or nothing.</returns>
+    private static double? Noted(Snapshot now, string card, string key, string with, string value, string note, StepState step)
     {
         var (field, wanted) = step.Next is { Stage.Stage: var stage } ? (stage.Field, stage.Value) : (Joint.Torque, new View(now).AmountIf(Joint.Torque, step.Step.What));
         if (field is null)
         {
-            return;
+            return null;
         }
 
         var usual = wanted is { } asked ? field.Print(asked) : "8 N·m";
@@ -193,6 +194,8 @@ public sealed record CardWork(string By, string On)
         {
             throw new BadInputException($"{card}, {key}: given {value.Trim()} where the plan asks for {usual}; so far from it takes a note that says why");
         }
+
+        return field == Joint.Torque ? noted : null;
     }
 
     private static void InOrder(string card, string key, string with, StepState step)
@@ -234,7 +237,7 @@ public sealed record CardWork(string By, string On)
         : throw new BadInputException($"given '{on}', wanted a time in UTC such as 2026-11-29T08:00:00Z");
 
     /// <summary>The tool as it is kept: one of the book's instruments with how its calibration stood.</summary>
-    private string Tool(BuildBook book, string name, StepState step, string value)
+    private string Tool(BuildBook book, string name, double? torque)
     {
         if (ShopInstrument.Find(book.Now(), name) is not { } known)
         {
@@ -242,9 +245,8 @@ public sealed record CardWork(string By, string On)
         }
 
         var due = InstrumentLine.Of(known, DateOnly.FromDateTime(At(On))).DueWords;
-        var low = step.Step.Kind == StepKind.Tighten && known.LeastOfRange > 0 && step.Next?.Stage.Stage.Field is null or { Dimension: Dimension.Torque } && KnownValue.Read(Joint.Torque, value).Si < known.LeastOfRange;
-        List<string> words = [.. due.Length > 0 ? [$"calibration {due}"] : Array.Empty<string>(), .. low ? ["below a fifth of its range"] : Array.Empty<string>()];
-        return words.Count > 0 ? $"{name} ({string.Join("; ", words)})" : name;
+        var words = string.Join("; ", new[] { due.Length > 0 ? $"calibration {due}" : "", torque < known.LeastOfRange ? "below a fifth of its range" : "" }.Where(w => w.Length > 0));
+        return words.Length > 0 ? $"{name} ({words})" : name;
     }
 
     private CardAct Act(string card, ActKind kind) => new(card, kind, By, On);

@@ -210,6 +210,22 @@ public sealed class CardTests : IDisposable
     }
 
     [Fact]
+    public void A_bolt_that_is_backed_off_wants_no_torque_of_a_wrench_of_the_books()
+    {
+        var file = Begin("wren.json").Set("joint[cap].backOff", "yes", Stores.NoStory).Set("instrument[w40].kind", "torque wrench", Stores.NoStory).Set("instrument[w40].to", "40 N·m", Stores.NoStory)
+            .Work(b => Ada.Tick(b, "cap", "clean", "", "", ""));
+        for (var next = State(file).Find("bolts")!.Next; next is { Stage.Stage.Value: { } torque } asked; next = State(file).Find("bolts")!.Next)
+        {
+            file = file.Work(b => Ada.Tick(b, "cap", asked.Bolt.Key, "hand", Joint.Torque.Print(torque), ""));
+        }
+
+        var off = State(file).Find("bolts")!.Next!.Value;
+        Assert.Equal("back off", off.Stage.Stage.Words(imperial: false));
+        file = file.Work(b => Ada.Tick(b, "cap", off.Bolt.Key, "w40", "", ""));
+        Assert.Equal(("w40", "back off"), State(file).Acts[^1] is var act ? (act.With, act.Asked) : default);
+    }
+
+    [Fact]
     public void A_reading_found_still_so_is_that_reading_and_no_other()
     {
         var file = Begin("wren.json").Measure("piston[1].topRingGap", "0.34 mm", "feeler", "Tom", "2026-08-12", "").Work(b => Ada.Tick(b, "cap", "clean", "", "", ""));
