@@ -72,7 +72,14 @@ public sealed record AsBuiltBook
     public IReadOnlyList<Attachment> Files { get; init; } = [];
 
     /// <summary>Values that are no readings of the book's, subject by subject, as far as they hold for anything: what is taken on somebody's word.</summary>
-    public IReadOnlyList<Found> Declared => [.. Now.All().Where(f => f.Origin != Origin.Measurement && !Elsewhere.Contains(f.Value.Field.Subject) && Holds(f))];
+    public IReadOnlyList<Found> Declared
+    {
+        get
+        {
+            var view = new View(Now);
+            return [.. Now.All().Where(f => f.Origin != Origin.Measurement && !Elsewhere.Contains(f.Value.Field.Subject) && Holds(view, f))];
+        }
+    }
 
     /// <summary>Instruments of the shop.</summary>
     public IReadOnlyList<InstrumentLine> Instruments => InstrumentLine.All(Book, Days.Today);
@@ -181,11 +188,11 @@ public sealed record AsBuiltBook
     public static string Title(Finding finding) => finding.Index.Length > 0 ? $"{finding.Check.Title}, {finding.Index}" : finding.Check.Title;
 
     /// <summary>Subjects that have a table of their own.</summary>
-    private static IReadOnlyList<Subject> Elsewhere => [Part.State.Subject, Instrument.Kind.Subject];
+    private static readonly Subject[] Elsewhere = [Part.State.Subject, Instrument.Kind.Subject];
 
-    /// <summary>Whether any instance takes the value: one of a group does not hold where each of the group has its own.</summary>
-    private bool Holds(Found found) => Instances.Of(new View(Now), found.Value.Field.Subject).Any(i => Now.Find(new FieldAddress(found.Value.Field, i))?.Source == found.Source)
-        || Now.Find(FieldCatalogue.Address(found.Source)) is { Source: var source } && source == found.Source && FieldCatalogue.Address(found.Source).Index.Length > 0;
+    /// <summary>Whether it is of one instance, or any instance takes it: a value of all does not hold where each has its own.</summary>
+    private static bool Holds(View view, Found found) => FieldCatalogue.Address(found.Source).Index.Length > 0
+        || Instances.Of(view, found.Value.Field.Subject).Any(i => view.Snapshot.Find(new FieldAddress(found.Value.Field, i))?.Source == found.Source);
 
     private static string Joined(StepState step) => step.Index.Length > 0 ? $"{step.Step.What}, {step.Index}" : step.Step.What;
 

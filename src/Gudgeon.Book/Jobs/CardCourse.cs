@@ -23,11 +23,14 @@ internal sealed class CardCourse(IReadOnlySet<string> wanted, IReadOnlyDictionar
             return DateTime.MinValue;
         }
 
-        var before = card.After.Where(wanted.Contains).Select(Acts).Where(a => !LeftOut(a)).ToList();
+        var before = card.After.Where(wanted.Contains).Select(Acts).Where(a => LeftOut(a) is null).ToList();
         return before.Count > 0 && before.TrueForAll(a => a.Count > 0)
             ? Later(DateTime.MinValue, before.Select(a => a[^1]).Append(turn))
             : Later(null, own.Take(1).Append(turn));
     }
+
+    /// <summary>The act by which a card is left out; null when it is not, or was taken in again.</summary>
+    public static CardAct? LeftOut(List<CardAct> acts) => acts.FindLast(a => a.Kind is ActKind.LeaveOut or ActKind.TakeIn) is { Kind: ActKind.LeaveOut } left ? left : null;
 
     /// <summary>The latest of a moment and of acts; null when there is none.</summary>
     public static DateTime? Later(DateTime? moment, IEnumerable<CardAct?> acts) =>
@@ -37,8 +40,6 @@ internal sealed class CardCourse(IReadOnlySet<string> wanted, IReadOnlyDictionar
     /// <param name="begins">The moment, UTC; null while it has not begun.</param>
     /// <param name="on">When it was done, as written: a time, or a day, which counts to its end.</param>
     public static bool Within(DateTime? begins, string on) => begins is { } from && (from == DateTime.MinValue || Days.Until(on) >= from);
-
-    private static bool LeftOut(List<CardAct> acts) => acts.FindLast(a => a.Kind is ActKind.LeaveOut or ActKind.TakeIn) is { Kind: ActKind.LeaveOut };
 
     private List<CardAct> Acts(string card) => acts.GetValueOrDefault(card) ?? [];
 }

@@ -20,8 +20,8 @@ public static class CardStates
         var acts = book.Acts.GroupBy(a => a.Card).ToDictionary(g => g.Key, g => g.ToList(), StringComparer.Ordinal);
         var wanted = CardCatalogue.Of(book).Where(c => Wanted(now, c.When)).ToList();
         var parts = NeededPart.All(view);
-        var course = new CardCourse(wanted.Select(c => c.Id).ToHashSet(StringComparer.Ordinal), acts);
-        var alone = wanted.ConvertAll(c => Alone(view, PartSteps.Added(view, c), acts.GetValueOrDefault(c.Id) ?? [], course));
+        var (renewed, course) = (new PartSteps(view), new CardCourse(wanted.Select(c => c.Id).ToHashSet(StringComparer.Ordinal), acts));
+        var alone = wanted.ConvertAll(c => Alone(view, renewed.Added(c), acts.GetValueOrDefault(c.Id) ?? [], course));
         return [.. alone.Select(c => Among(c, alone, parts))];
     }
 
@@ -32,7 +32,8 @@ public static class CardStates
             ? new BadInputException($"the book does not call for the job card '{id}': it has none of {string.Join(", ", idle.When)}")
             : CardCatalogue.None(book, id));
 
-    private static bool Wanted(Snapshot now, IReadOnlyList<string> when) => when.Count == 0 || when.Any(now.Uses);
+    /// <summary>Whether the book has one of the parts for which a card or a step is wanted.</summary>
+    internal static bool Wanted(Snapshot now, IReadOnlyList<string> when) => when.Count == 0 || when.Any(now.Uses);
 
     /// <summary>The card by itself: its steps, its signature, and whether what it stood on is as it was.</summary>
     private static CardState Alone(View view, CardTemplate card, List<CardAct> acts, CardCourse course)
@@ -40,19 +41,19 @@ public static class CardStates
         var steps = Steps(view, card, acts, course.Begins(card));
         var turn = acts.FindLast(a => a.Kind is ActKind.Sign or ActKind.Reopen);
         var signature = acts.FindLast(a => a.Kind == ActKind.Sign);
-        var left = acts.FindLast(a => a.Kind is ActKind.LeaveOut or ActKind.TakeIn);
+        var left = CardCourse.LeftOut(acts);
         var again = signature is null ? [] : Again(view.Snapshot, signature, turn!, steps, acts);
         return new CardState(card, Turned(signature, left, again, steps), steps)
         {
             LookAgain = again,
             Signature = signature,
-            LeftOut = left is { Kind: ActKind.LeaveOut } ? $"{left.By}: {left.Note}" : "",
+            LeftOut = left is null ? "" : $"{left.By}: {left.Note}",
             Acts = acts,
         };
     }
 
     private static Standing Turned(CardAct? signature, CardAct? left, List<string> again, List<StepState> steps) =>
-        left is { Kind: ActKind.LeaveOut } ? Standing.LeftOut
+        left is not null ? Standing.LeftOut
         : again.Count > 0 ? Standing.LookAgain
         : signature is not null ? Standing.Signed
         : steps.Exists(s => s.Touched) ? Standing.Begun

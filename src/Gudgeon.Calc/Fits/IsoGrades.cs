@@ -3,13 +3,13 @@ using Gudgeon.Calc.Catalogue;
 namespace Gudgeon.Calc.Fits;
 
 /// <summary>Standard tolerances of ISO 286-1:2010, table 1, up to 500 mm, in µm; read in public transcriptions of the table that agree.</summary>
-internal static class IsoGrades
+public static class IsoGrades
 {
     /// <summary>Number that stands for grade 01, which is finer than 0.</summary>
-    internal const int Finest = -1;
+    public const int Finest = -1;
 
     /// <summary>Coarsest grade.</summary>
-    internal const int Coarsest = 18;
+    public const int Coarsest = 18;
 
     /// <summary>Grades 01, 0, 1 to 18, each by range of size.</summary>
     private static readonly double[][] Grades =

@@ -7,6 +7,8 @@ public sealed class DriveVerbsTests : IDisposable
 {
     private readonly Workshop _workshop = new();
 
+    public static TheoryData<string> Sheets => ["belt", "nose", "hits", "heat", "air"];
+
     public void Dispose() => _workshop.Dispose();
 
     [Fact]
@@ -79,11 +81,7 @@ public sealed class DriveVerbsTests : IDisposable
     }
 
     [Theory]
-    [InlineData("belt")]
-    [InlineData("nose")]
-    [InlineData("hits")]
-    [InlineData("heat")]
-    [InlineData("air")]
+    [MemberData(nameof(Sheets))]
     public void ABookWithoutABlowerSaysSo(string sheet)
     {
         _workshop.Unpack("wren");
@@ -105,11 +103,7 @@ public sealed class DriveVerbsTests : IDisposable
     }
 
     [Theory]
-    [InlineData("belt")]
-    [InlineData("nose")]
-    [InlineData("hits")]
-    [InlineData("heat")]
-    [InlineData("air")]
+    [MemberData(nameof(Sheets))]
     public void InchReadersAreToldOneSystem(string sheet)
     {
         _workshop.Unpack("heron");

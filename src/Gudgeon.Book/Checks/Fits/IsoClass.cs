@@ -13,9 +13,6 @@ public static class IsoClass
     /// <summary>What a class of a shaft is, for sentences.</summary>
     internal const string ShaftWords = "letter and grade of a shaft, such as p6: a to zc, grades 01, 0 and 1 to 18";
 
-    /// <summary>Grade 01, finer than 0, as the formulas count it.</summary>
-    private const int Finest = -1;
-
     /// <summary>Class of a hole; null for text that is none.</summary>
     public static (HoleDeviation Letter, int Grade)? Hole(string text) => Parse<HoleDeviation>(text);
 
@@ -42,9 +39,9 @@ public static class IsoClass
 
     private static int? Grade(string digits) => digits switch
     {
-        "01" => Finest,
+        "01" => IsoGrades.Finest,
         "0" => 0,
-        _ when !digits.StartsWith('0') && int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var grade) && grade <= 18 => grade,
+        _ when !digits.StartsWith('0') && int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var grade) && grade <= IsoGrades.Coarsest => grade,
         _ => null,
     };
 }

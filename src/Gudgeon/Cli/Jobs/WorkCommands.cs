@@ -61,7 +61,11 @@ internal sealed class StepCommand : Command<StepCommand.Settings>
         var card = CardStates.Find(file.Book, file.Book.Now(), rest[0]);
         var bolts = card.Find(rest[1]) is { Next: not null } same ? same : null;
         Out.Line($"{rest[0]}: {card.StepsDone} of {card.Steps.Count} steps done{((bolts ?? card.Steps.FirstOrDefault(s => !s.Done)) is { } next ? $"; next: {Next(next)}" : "; to be signed: gudgeon jobs sign")}");
-        Out.LineIf(card.Acts.Count > 0 && card.Acts[^1].WithOverdue, $"! {(card.Acts.Count > 0 ? card.Acts[^1].With : "")}: it stands among the open points of the as-built book");
+        if (card.Acts[^1] is { WithOverdue: true } last)
+        {
+            Out.Line($"! {last.With}: it stands among the open points of the as-built book");
+        }
+
         return 0;
     }
 
